@@ -1,0 +1,4 @@
+export type { Caution } from "./caution.ts";
+export type { Path, Problem, ProblemCode, Reading, Remark } from "./problem.ts";
+export { ProblemError } from "./problem-error.ts";
+export { placeInWords, sentence } from "./sentence.ts";

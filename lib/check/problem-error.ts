@@ -1,0 +1,16 @@
+import type { Problem } from "./problem.ts";
+import { sentence } from "./sentence.ts";
+
+/**
+ * Thrown by every calculation that was given something it cannot use. It carries all problems of
+ * the input at once; its message is their sentences, a line each.
+ */
+export class ProblemError extends Error {
+  override readonly name = "ProblemError";
+  readonly problems: readonly Problem[];
+
+  constructor(problems: readonly Problem[]) {
+    super(problems.map(sentence).join("\n"));
+    this.problems = problems;
+  }
+}

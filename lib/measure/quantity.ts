@@ -1,0 +1,110 @@
+import type {
+  AreaDimension,
+  DensityDimension,
+  Dimension,
+  LengthDimension,
+  MassDimension,
+  MoneyDimension,
+  PricePerAreaDimension,
+  PricePerLengthDimension,
+  PricePerMassDimension,
+  PricePerVolumeDimension,
+  TemperatureDimension,
+  TimeDimension,
+  VolumeDimension,
+} from "./dimension.ts";
+
+/**
+ * A value with its dimension. `si` is the value in the coherent SI unit (metre, kilogram, second;
+ * for money the major unit of the currency). A plain record: it survives structured cloning, and
+ * two quantities are combined by `plus`, `times` and the like, never by JavaScript's operators.
+ */
+export interface Quantity<D extends Dimension = Dimension> {
+  readonly si: number;
+  readonly dim: D;
+  /** ISO 4217 code where the money exponent is not 0; absent for money written without a sign. */
+  readonly currency?: string;
+}
+
+// Named, so that the compiler's messages say `Volume` and not a tuple.
+export interface Length extends Quantity<LengthDimension> {}
+export interface Area extends Quantity<AreaDimension> {}
+export interface Volume extends Quantity<VolumeDimension> {}
+export interface Mass extends Quantity<MassDimension> {}
+export interface Duration extends Quantity<TimeDimension> {}
+export interface Money extends Quantity<MoneyDimension> {}
+export interface TemperatureDifference extends Quantity<TemperatureDimension> {}
+export interface Density extends Quantity<DensityDimension> {}
+export interface PricePerLength extends Quantity<PricePerLengthDimension> {}
+export interface PricePerArea extends Quantity<PricePerAreaDimension> {}
+export interface PricePerVolume extends Quantity<PricePerVolumeDimension> {}
+export interface PricePerMass extends Quantity<PricePerMassDimension> {}
+
+/** The named quantity of a dimension; `number` where all exponents are 0. */
+export type Named<D extends Dimension> = D extends readonly [0, 0, 0, 0, 0]
+  ? number
+  : D extends LengthDimension
+    ? Length
+    : D extends AreaDimension
+      ? Area
+      : D extends VolumeDimension
+        ? Volume
+        : D extends MassDimension
+          ? Mass
+          : D extends TimeDimension
+            ? Duration
+            : D extends MoneyDimension
+              ? Money
+              : D extends DensityDimension
+                ? Density
+                : D extends PricePerLengthDimension
+                  ? PricePerLength
+                  : D extends PricePerAreaDimension
+                    ? PricePerArea
+                    : D extends PricePerVolumeDimension
+                      ? PricePerVolume
+                      : D extends PricePerMassDimension
+                        ? PricePerMass
+                        : Quantity<D>;
+
+/** An uncertain quantity: what is likely, between what bounds, and what that rests on. */
+export interface Range<Q extends Quantity | number> {
+  readonly low: Q;
+  readonly likely: Q;
+  readonly high: Q;
+  /** Source ids of `data/sources.json`, `common practice` or `from memory`. */
+  readonly basis: readonly string[];
+}
+
+const refusesNumbers = Object.freeze(
+  Object.create(Object.prototype, {
+    // Not on the record itself: functions do not survive cloning.
+    [Symbol.toPrimitive]: {
+      value(this: Quantity): never {
+        throw new TypeError(
+          "a quantity was used as a bare number or text: take its amount in a unit first, as in amount(q, foot)",
+        );
+      },
+    },
+  }),
+) as object;
+
+/** Makes a quantity from its value in the coherent SI unit. Units and readers build on it. */
+export function quantity<D extends Dimension>(si: number, dim: D, currency?: string): Named<D> {
+  const made = Object.create(refusesNumbers) as {
+    si: number;
+    dim: D;
+    currency?: string;
+  };
+  made.si = si;
+  made.dim = dim;
+  if (currency !== undefined) made.currency = currency;
+  return Object.freeze(made) as unknown as Named<D>;
+}
+
+/** Whether a value is a quantity, one that has been through structured cloning included. */
+export function isQuantity(value: unknown): value is Quantity {
+  if (typeof value !== "object" || value === null) return false;
+  const { si, dim } = value as Partial<Quantity>;
+  return typeof si === "number" && Array.isArray(dim) && dim.length === 5;
+}

@@ -1,0 +1,84 @@
+import type { Hints } from "./notebook.ts";
+import type { CellError, Shown, ShownCaution, ShownEntry, ShownProblem } from "./shown.ts";
+import type { TableText } from "./table-text.ts";
+import type { Surroundings, Units } from "./host.ts";
+
+/** A cell of any of the open documents: `rebuild.md#total`. */
+export type CellId = `${string}#${string}`;
+
+/** What has been entered: the text of an entry, or a table's rows. What is absent has its default. */
+export type Entered = Readonly<Record<CellId, string | TableText>>;
+
+/** From the page to the closed room. */
+export type ToRoom =
+  | {
+      readonly kind: "open";
+      readonly session: number;
+      /** The file shown, and the text of it and of every file it uses, by name. */
+      readonly main: string;
+      readonly documents: Readonly<Record<string, string>>;
+      readonly entered: Entered;
+      readonly surroundings: Surroundings;
+    }
+  | { readonly kind: "enter"; readonly session: number; readonly turn: number; readonly changes: Entered }
+  /** Back to the default of each. */
+  | { readonly kind: "reset"; readonly session: number; readonly turn: number; readonly cells: readonly CellId[] }
+  | { readonly kind: "units"; readonly session: number; readonly turn: number; readonly units: Units }
+  /** An answer of the long-work worker, passed on by the frame. */
+  | { readonly kind: "work"; readonly session: number; readonly work: WorkMessage };
+
+/** From the closed room to the page. Every one is treated as hostile there. */
+export type FromRoom =
+  | { readonly kind: "ready" }
+  | { readonly kind: "outline"; readonly session: number; readonly cells: readonly OutlineCell[] }
+  /** Sent before a cell starts, so that one that never ends can be named. */
+  | { readonly kind: "starting"; readonly session: number; readonly cell: CellId }
+  | { readonly kind: "values"; readonly session: number; readonly turn: number; readonly cells: readonly CellState[] }
+  | { readonly kind: "progress"; readonly session: number; readonly cell: CellId; readonly words: string; readonly fraction?: number }
+  /** Nothing is being worked out any more, long work apart: `working` names the cells that still wait for it. */
+  | { readonly kind: "settled"; readonly session: number; readonly turn: number; readonly working: readonly CellId[] }
+  /** Asks the frame to have a listed function worked out apart. */
+  | { readonly kind: "work"; readonly session: number; readonly work: WorkMessage };
+
+/** Long work: a listed function's name with plain data, its progress, its end. */
+export type WorkMessage =
+  | { readonly step: "ask"; readonly id: number; readonly name: string; readonly data: unknown }
+  | { readonly step: "cancel"; readonly id: number }
+  | { readonly step: "progress"; readonly id: number; readonly words: string; readonly fraction?: number }
+  | { readonly step: "done"; readonly id: number; readonly value: unknown }
+  | { readonly step: "failed"; readonly id: number; readonly message: string; readonly problems?: unknown };
+
+/** What is known of a cell before anything runs. */
+export interface OutlineCell {
+  readonly id: CellId;
+  readonly name: string;
+  readonly file: string;
+  readonly line: number;
+  readonly what: "cell" | "table";
+  readonly hints: Hints;
+  readonly formula: string;
+  /** Cells it names and cells that name it. */
+  readonly takes: readonly CellId[];
+  readonly gives: readonly CellId[];
+  /** Library functions it names, with what their doc comments say. */
+  readonly functions: readonly {
+    readonly name: string;
+    readonly rule?: string;
+    readonly sources: readonly string[];
+  }[];
+}
+
+/** What the page is told of a cell after a turn; only cells that changed are sent. */
+export interface CellState {
+  readonly id: CellId;
+  readonly shown?: Shown;
+  readonly entry?: ShownEntry;
+  readonly error?: CellError;
+  /** The formula with its names replaced by their printed values, where that can be read. */
+  readonly sum?: string;
+  readonly cautions: readonly ShownCaution[];
+  /** Problems this cell reports about fields of tables or entries, its own or others'. */
+  readonly problems: readonly ShownProblem[];
+  /** "13 of 14 beds", where rows of a table it rests on were left out. */
+  readonly leftOut?: string;
+}

@@ -1,0 +1,109 @@
+import type { EntryKind } from "./entry.ts";
+import type { EngineProblem } from "./problem.ts";
+
+/**
+ * A drawing as plain data: text, or an element with its name space (1 is SVG, 0 is HTML), name,
+ * attributes and children. The page builds nodes from it through an allow-list.
+ */
+export type Tree =
+  | string
+  | readonly [
+      space: 0 | 1,
+      name: string,
+      attributes: Readonly<Record<string, string>>,
+      children: readonly Tree[],
+    ];
+
+/** A printed value: the figure, its unit, and the same in the other system where there is one. */
+export interface Figure {
+  /** The whole, as in a sentence: "4.2 cu yd". */
+  readonly text: string;
+  /** The digits alone, for the figures' column; equal to `text` where there is no unit. */
+  readonly number: string;
+  readonly unit: string;
+  /** "3.2 m³", or absent. */
+  readonly second?: string;
+}
+
+/** A caution as shown: sentences, not records. */
+export interface ShownCaution {
+  readonly id: string;
+  readonly fact: string;
+  readonly advice: string;
+  readonly defersTo: string;
+  readonly sources: readonly string[];
+  readonly because?: string;
+}
+
+/** What the page draws for a value. Plain data only: it crosses from the closed room. */
+export type Shown =
+  | { readonly kind: "nothing" }
+  | { readonly kind: "figure"; readonly figure: Figure }
+  | { readonly kind: "text"; readonly text: string }
+  | {
+      readonly kind: "table";
+      readonly columns: readonly ShownColumn[];
+      readonly rows: readonly (readonly Figure[])[];
+      /** How many more rows there are than are sent. */
+      readonly more: number;
+    }
+  | {
+      readonly kind: "record";
+      readonly fields: readonly { readonly title: string; readonly shown: Shown }[];
+    }
+  | { readonly kind: "list"; readonly items: readonly Shown[]; readonly more: number }
+  | { readonly kind: "drawing"; readonly drawing: ShownDrawing }
+  | { readonly kind: "cautions"; readonly cautions: readonly ShownCaution[] }
+  | { readonly kind: "table-text"; readonly columns: readonly string[]; readonly rows: readonly (readonly string[])[]; readonly decimal: "." | "," };
+
+export interface ShownColumn {
+  readonly key: string;
+  readonly title: string;
+  /** The unit in the head, when the whole column shares it. */
+  readonly unit: string;
+  readonly align: "left" | "right";
+}
+
+/**
+ * A drawing in the forms it was made in: `from` is the least width in CSS pixels at which a form
+ * is used, the narrowest form has 0.
+ */
+export interface ShownDrawing {
+  readonly title: string;
+  /** What a person who cannot see it needs to know. */
+  readonly alternative: string;
+  readonly caption?: string;
+  readonly forms: readonly { readonly from: number; readonly tree: Tree }[];
+}
+
+/** An entry as shown: everything of `Entry` but the reader, and how its present text reads. */
+export interface ShownEntry {
+  readonly entry: EntryKind;
+  readonly initial: string;
+  readonly text: string;
+  readonly hint?: string;
+  readonly unit?: string;
+  readonly options?: readonly { readonly text: string; readonly label: string }[];
+  readonly limits?: string;
+  readonly sources?: readonly string[];
+  /** The value as printed, to stand under the field where it says more than the text. */
+  readonly printed?: Figure;
+  readonly problem?: ShownProblem;
+}
+
+/** A problem with its sentence. */
+export interface ShownProblem extends EngineProblem {
+  readonly sentence: string;
+}
+
+/** Why a cell has no value. */
+export interface CellError {
+  /** `waits` for a cell that names another that has an error. */
+  readonly kind: "document" | "formula" | "problems" | "waits" | "stopped";
+  readonly message: string;
+  readonly file: string;
+  readonly line: number;
+  readonly column?: number;
+  readonly names: readonly string[];
+  readonly problems: readonly ShownProblem[];
+}
