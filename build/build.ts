@@ -1,0 +1,3 @@
+import { buildAll } from "./build-all.ts";
+
+await buildAll();

@@ -1,0 +1,15 @@
+import { join } from "node:path";
+import { buildAll } from "./build-all.ts";
+import { out } from "./root.ts";
+import { serveFolder } from "./serve.ts";
+
+// `npm start [PORT]`: bundles everything and serves it.
+const asked = process.argv[2] ?? process.env["PORT"] ?? "4848";
+const port = Number(asked);
+if (!Number.isInteger(port) || port < 0 || port > 65535) {
+  console.error(`The port must be a whole number from 0 to 65535; received “${asked}”.`);
+  process.exit(2);
+}
+await buildAll();
+const { address } = await serveFolder(join(out, "site"), port);
+console.log(`Bedwright is at ${address} (stop with Ctrl+C)`);

@@ -1,0 +1,139 @@
+import { dirname, join } from "node:path";
+import ts from "typescript6";
+import { describe, expect, it } from "vitest";
+import { filesBelow, textOf } from "./files.ts";
+
+/** What a part may import besides itself: parts of the project and packages. */
+interface Allowed {
+  readonly parts: readonly string[];
+  readonly packages: readonly string[];
+}
+
+// The longest matching folder counts. Arrows point down only.
+const rules: Readonly<Record<string, Allowed>> = {
+  "lib/check": { parts: [], packages: [] },
+  "lib/measure": { parts: ["lib/check"], packages: [] },
+  "lib/table": { parts: ["lib/check", "lib/measure"], packages: [] },
+  "lib/safety": { parts: ["lib/check", "lib/measure"], packages: [] },
+  ...Object.fromEntries(
+    ["lumber", "fasteners", "liner", "soil", "compost", "mulch"].map((trade) => [
+      `lib/${trade}`,
+      { parts: ["lib/check", "lib/measure", "lib/table", "lib/safety"], packages: [] },
+    ]),
+  ),
+  "lib/cost": {
+    parts: ["lib/check", "lib/measure", "lib/table", "lib/safety", "lib/soil", "lib/lumber"],
+    packages: [],
+  },
+  "lib/drawing": { parts: ["lib/check", "lib/measure", "lib/lumber"], packages: [] },
+  "lib/garden": { parts: ["lib"], packages: [] },
+  lib: { parts: ["lib"], packages: [] },
+  "notebooks/fields": { parts: ["lib", "notebooks/engine/types"], packages: [] },
+  "notebooks/engine/types": { parts: [], packages: [] },
+  "notebooks/engine/document": {
+    parts: ["notebooks/engine/types"],
+    packages: ["markdown-it"],
+  },
+  "notebooks/engine/compile": {
+    parts: ["notebooks/engine/types", "notebooks/engine/document"],
+    packages: ["acorn", "eslint-scope", "magic-string"],
+  },
+  "notebooks/engine/run": {
+    parts: ["notebooks/engine/types", "notebooks/engine/document", "notebooks/engine/compile"],
+    packages: ["@observablehq/runtime"],
+  },
+  "notebooks/engine/worker": {
+    parts: [
+      "notebooks/engine/types",
+      "notebooks/engine/run",
+      "notebooks/engine/document",
+      "notebooks/engine/compile",
+    ],
+    packages: [],
+  },
+  "notebooks/engine/headless": {
+    parts: [
+      "notebooks/engine/types",
+      "notebooks/engine/run",
+      "notebooks/engine/document",
+      "notebooks/engine/compile",
+    ],
+    packages: ["node:"],
+  },
+  "notebooks/engine/store": { parts: ["notebooks/engine/types"], packages: ["idb"] },
+  "notebooks/engine/page": {
+    parts: ["notebooks/engine/types", "notebooks/engine/document", "notebooks/engine/store"],
+    packages: ["markdown-it"],
+  },
+};
+
+function ruleFor(file: string): [part: string, allowed: Allowed] | undefined {
+  let part = dirname(file);
+  while (part !== ".") {
+    const allowed = rules[part];
+    if (allowed) return [part, allowed];
+    part = dirname(part);
+  }
+  return undefined;
+}
+
+function importsOf(file: string): readonly string[] {
+  return ts.preProcessFile(textOf(file), true, true).importedFiles.map((found) => found.fileName);
+}
+
+function within(file: string, part: string): boolean {
+  return file.startsWith(`${part}/`);
+}
+
+/** The imports of a file that point where they must not. */
+function faultsOf(file: string): readonly string[] {
+  const found = ruleFor(file);
+  if (!found) return [`${file}: no rule says what it may import`];
+  const [part, allowed] = found;
+  return importsOf(file).flatMap((name) => {
+    if (!name.startsWith(".")) {
+      const fine = allowed.packages.some(
+        (pack) => name === pack || (pack.endsWith(":") && name.startsWith(pack)),
+      );
+      return fine ? [] : [`${file} imports the package ${name}`];
+    }
+    const target = join(dirname(file), name);
+    const fine = within(target, part) || allowed.parts.some((other) => within(target, other));
+    return fine ? [] : [`${file} imports ${target}`];
+  });
+}
+
+describe("arrows point down only", () => {
+  const files = [...filesBelow("lib", /\.ts$/), ...filesBelow("notebooks", /\.ts$/)];
+
+  it("holds for every file of lib and notebooks", () => {
+    expect(files.length).toBeGreaterThan(50);
+    expect(files.flatMap(faultsOf)).toEqual([]);
+  });
+
+  it("is a check that can fail", () => {
+    expect(within("lib/soil/x.ts", "lib/soil")).toBe(true);
+    expect(within("lib/soils/x.ts", "lib/soil")).toBe(false);
+    expect(ruleFor("lib/measure/deep/x.ts")?.[0]).toBe("lib/measure");
+  });
+
+  it("has no cycle of files", () => {
+    const state = new Map<string, "open" | "done">();
+    const cycles: string[] = [];
+    const visit = (file: string, trail: readonly string[]): void => {
+      if (state.get(file) === "done") return;
+      if (state.get(file) === "open") {
+        cycles.push([...trail.slice(trail.indexOf(file)), file].join(" → "));
+        return;
+      }
+      state.set(file, "open");
+      for (const name of importsOf(file))
+        if (name.startsWith(".") && name.endsWith(".ts") && !name.endsWith(".d.ts"))
+          visit(join(dirname(file), name), [...trail, file]);
+      state.set(file, "done");
+    };
+    for (const file of files) visit(file, []);
+    // Type files may name each other: nothing of them is left when they run.
+    expect(cycles.filter((cycle) => !cycle.startsWith("notebooks/engine/types/"))).toEqual([]);
+  });
+});
