@@ -1,1 +1,3 @@
-export {};
+export { readCsv } from "./read-csv.ts";
+export type { TableText } from "./table-text.ts";
+export { writeCsv } from "./write-csv.ts";
