@@ -83,4 +83,9 @@ export type DocumentProblemCode =
   | "not-shared"
   | "syntax"
   | "assignment"
-  | "name-shadows";
+  /** A formula names what formulas may not have: a clock, chance, the network. */
+  | "not-allowed"
+  /** A remark: the cell hides a name of the library. */
+  | "name-shadows"
+  /** A remark: a cell inside a list or quotation is only shown. */
+  | "nested-fence";

@@ -1,0 +1,4 @@
+export { withFormula, withTableText } from "./edit.ts";
+export { documentsNeeded, documentsOf, loadDocuments } from "./load.ts";
+export { titleFromName, wrongName } from "./names.ts";
+export { readNotebook, writeNotebook } from "./read.ts";
