@@ -1,4 +1,5 @@
 export type * from "./entry.ts";
+export type * from "./frame.ts";
 export type * from "./host.ts";
 export type * from "./messages.ts";
 export type * from "./notebook.ts";

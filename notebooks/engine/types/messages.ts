@@ -1,7 +1,7 @@
+import type { Surroundings, Units } from "./host.ts";
 import type { Hints } from "./notebook.ts";
 import type { CellError, Shown, ShownCaution, ShownEntry, ShownProblem } from "./shown.ts";
 import type { TableText } from "./table-text.ts";
-import type { Surroundings, Units } from "./host.ts";
 
 /** A cell of any of the open documents: `rebuild.md#total`. */
 export type CellId = `${string}#${string}`;
@@ -19,24 +19,60 @@ export type ToRoom =
       readonly documents: Readonly<Record<string, string>>;
       readonly entered: Entered;
       readonly surroundings: Surroundings;
+      /** Cells that ran without an end and were stopped: not started until they are tried again. */
+      readonly stopped?: readonly CellId[];
     }
-  | { readonly kind: "enter"; readonly session: number; readonly turn: number; readonly changes: Entered }
+  | {
+      readonly kind: "enter";
+      readonly session: number;
+      readonly turn: number;
+      readonly changes: Entered;
+    }
   /** Back to the default of each. */
-  | { readonly kind: "reset"; readonly session: number; readonly turn: number; readonly cells: readonly CellId[] }
-  | { readonly kind: "units"; readonly session: number; readonly turn: number; readonly units: Units }
+  | {
+      readonly kind: "reset";
+      readonly session: number;
+      readonly turn: number;
+      readonly cells: readonly CellId[];
+    }
+  | {
+      readonly kind: "units";
+      readonly session: number;
+      readonly turn: number;
+      readonly units: Units;
+    }
+  /** Are you there? Answered with `alive` by the room itself; a session never sees it. */
+  | { readonly kind: "ping" }
   /** An answer of the long-work worker, passed on by the frame. */
   | { readonly kind: "work"; readonly session: number; readonly work: WorkMessage };
 
 /** From the closed room to the page. Every one is treated as hostile there. */
 export type FromRoom =
   | { readonly kind: "ready" }
+  | { readonly kind: "alive" }
   | { readonly kind: "outline"; readonly session: number; readonly cells: readonly OutlineCell[] }
   /** Sent before a cell starts, so that one that never ends can be named. */
   | { readonly kind: "starting"; readonly session: number; readonly cell: CellId }
-  | { readonly kind: "values"; readonly session: number; readonly turn: number; readonly cells: readonly CellState[] }
-  | { readonly kind: "progress"; readonly session: number; readonly cell: CellId; readonly words: string; readonly fraction?: number }
+  | {
+      readonly kind: "values";
+      readonly session: number;
+      readonly turn: number;
+      readonly cells: readonly CellState[];
+    }
+  | {
+      readonly kind: "progress";
+      readonly session: number;
+      readonly cell: CellId;
+      readonly words: string;
+      readonly fraction?: number;
+    }
   /** Nothing is being worked out any more, long work apart: `working` names the cells that still wait for it. */
-  | { readonly kind: "settled"; readonly session: number; readonly turn: number; readonly working: readonly CellId[] }
+  | {
+      readonly kind: "settled";
+      readonly session: number;
+      readonly turn: number;
+      readonly working: readonly CellId[];
+    }
   /** Asks the frame to have a listed function worked out apart. */
   | { readonly kind: "work"; readonly session: number; readonly work: WorkMessage };
 
@@ -44,9 +80,19 @@ export type FromRoom =
 export type WorkMessage =
   | { readonly step: "ask"; readonly id: number; readonly name: string; readonly data: unknown }
   | { readonly step: "cancel"; readonly id: number }
-  | { readonly step: "progress"; readonly id: number; readonly words: string; readonly fraction?: number }
+  | {
+      readonly step: "progress";
+      readonly id: number;
+      readonly words: string;
+      readonly fraction?: number;
+    }
   | { readonly step: "done"; readonly id: number; readonly value: unknown }
-  | { readonly step: "failed"; readonly id: number; readonly message: string; readonly problems?: unknown };
+  | {
+      readonly step: "failed";
+      readonly id: number;
+      readonly message: string;
+      readonly problems?: unknown;
+    };
 
 /** What is known of a cell before anything runs. */
 export interface OutlineCell {

@@ -54,7 +54,12 @@ export type Shown =
   | { readonly kind: "list"; readonly items: readonly Shown[]; readonly more: number }
   | { readonly kind: "drawing"; readonly drawing: ShownDrawing }
   | { readonly kind: "cautions"; readonly cautions: readonly ShownCaution[] }
-  | { readonly kind: "table-text"; readonly columns: readonly string[]; readonly rows: readonly (readonly string[])[]; readonly decimal: "." | "," };
+  | {
+      readonly kind: "table-text";
+      readonly columns: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+      readonly decimal: "." | ",";
+    };
 
 export interface ShownColumn {
   readonly key: string;
