@@ -1,1 +1,32 @@
-export {};
+export type {
+  BoardPlan,
+  BuyLine,
+  CutBoard,
+  CutPiece,
+  PlanProof,
+  ShortenedPiece,
+} from "./board-plan.ts";
+export type { BoardProblem, StockBoard } from "./board-problem.ts";
+export type { Seasoning } from "./dressed-sizes.ts";
+export { frameDiagonal, framePieces } from "./frame-pieces.ts";
+export type { FrameSpec, Lap } from "./frame-spec.ts";
+export type { Piece, PiecePart } from "./piece.ts";
+export { type PlanOptions, planBoards, planBoardsAtYard } from "./plan-boards.ts";
+export {
+  type BoardItem,
+  dressedSection,
+  readBoardItem,
+  readSection,
+  type Section,
+  type SectionOptions,
+} from "./section.ts";
+export type {
+  IntegerProgram,
+  ProgramColumn,
+  ProgramRow,
+  ProgramSolution,
+  Solve,
+  SolveLimits,
+  StopSignal,
+} from "./solver.ts";
+export { validateBoardPlan } from "./validate-board-plan.ts";
