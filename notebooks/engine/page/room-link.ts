@@ -1,0 +1,105 @@
+import type { FromFrame, FromRoom, ToFrame, ToRoom } from "../types/index.ts";
+import { RateGate, readMessage } from "./receive.ts";
+
+/** The scripts the workers are made of; all come from the page's own site. */
+export interface RoomCode {
+  /** The script of the closed room. */
+  room(): Promise<string>;
+  /** The script of the worker for long work; asked for when a cell first needs it. */
+  longWork(): Promise<string>;
+  /** The solver's bytes; asked for with `longWork`. */
+  solver(): Promise<ArrayBuffer>;
+  /** Larger parts by the name cells call them by (`aq`): sent only where a formula names one. */
+  readonly extras: Readonly<Record<string, () => Promise<string>>>;
+}
+
+export interface RoomLinkOptions {
+  readonly engineUrl: string;
+  readonly code: RoomCode;
+  received(message: FromRoom): void;
+  /** The room cannot go on: its script broke, or it flooded the page. */
+  broke(why: string): void;
+}
+
+/**
+ * The page's end of the closed room: makes the hidden frame once, starts rooms in it, ends them.
+ * Whatever comes back is checked before anybody sees it.
+ */
+export class RoomLink {
+  private readonly options: RoomLinkOptions;
+  private readonly frame: HTMLIFrameElement;
+  private readonly frameReady: Promise<void>;
+  private port: MessagePort | undefined;
+
+  constructor(options: RoomLinkOptions) {
+    this.options = options;
+    this.frame = document.createElement("iframe");
+    this.frame.setAttribute("sandbox", "allow-scripts");
+    this.frame.hidden = true;
+    this.frame.title = "The closed room";
+    this.frame.src = options.engineUrl;
+    this.frameReady = new Promise((ready) => {
+      addEventListener("message", (event: MessageEvent<FromFrame>) => {
+        if (event.source !== this.frame.contentWindow) return;
+        if (event.data?.kind === "frame-ready") ready();
+        else this.heard(event.data);
+      });
+    });
+    document.body.append(this.frame);
+  }
+
+  /** Starts a new room, ending one that runs, and sends it these messages in their order. */
+  async start(extras: readonly string[], messages: readonly ToRoom[]): Promise<void> {
+    const parts = extras.map((name) => this.options.code.extras[name]?.() ?? "");
+    const [room, ...more] = await Promise.all([this.options.code.room(), ...parts]);
+    await this.frameReady;
+    const channel = new MessageChannel();
+    const { port1: port } = channel;
+    const gate = new RateGate();
+    this.port?.close();
+    this.port = port;
+    port.onmessage = ({ data }) => {
+      if (this.port !== port) return;
+      if (!gate.admits(performance.now())) {
+        this.end();
+        this.options.broke("It sent more messages than a page can take.");
+        return;
+      }
+      const message = readMessage(data);
+      if (message) this.options.received(message);
+    };
+    this.tellFrame({ kind: "start", code: [...more, room] }, [channel.port2]);
+    for (const message of messages) this.send(message);
+  }
+
+  send(message: ToRoom): void {
+    this.port?.postMessage(message);
+  }
+
+  /** Ends the room at once, whatever it is doing. */
+  end(): void {
+    this.port?.close();
+    this.port = undefined;
+    this.tellFrame({ kind: "end" });
+  }
+
+  stopLongWork(): void {
+    this.tellFrame({ kind: "stop-work" });
+  }
+
+  private heard(message: FromFrame | undefined): void {
+    if (message?.kind === "needs-long-work") void this.sendLongWork();
+    if (message?.kind === "room-broke") this.options.broke(String(message.message).slice(0, 500));
+  }
+
+  private async sendLongWork(): Promise<void> {
+    const { code } = this.options;
+    const [script, solver] = await Promise.all([code.longWork(), code.solver()]);
+    this.tellFrame({ kind: "long-work", code: script, solver });
+  }
+
+  private tellFrame(message: ToFrame, transfer: Transferable[] = []): void {
+    // The frame's origin is opaque, so no other target can be named; the source is checked there.
+    this.frame.contentWindow?.postMessage(message, "*", transfer);
+  }
+}
