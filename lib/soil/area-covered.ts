@@ -1,0 +1,23 @@
+import type { Area, Length, Volume } from "../measure/index.ts";
+import { Given } from "./given.ts";
+import { someDepth, volumeLimits } from "./limits.ts";
+import { areaOf } from "./si.ts";
+
+/**
+ * The area that a volume covers at a depth.
+ *
+ * @param volume 0 to 1,000,000 m3.
+ * @param depth 1 mm to 20 ft.
+ * @throws ProblemError where the volume or depth is missing, of another kind or out of range.
+ * @rule area = volume / depth; one cubic yard covers 324 ft2 divided by the depth in inches
+ * @source common practice
+ * @example
+ * areaCovered(times(1, cubicYard), times(2, inch)) // => 162 ft²
+ */
+export function areaCovered(volume: Volume, depth: Length): Area {
+  const given = new Given();
+  const m3 = given.volume(volume, ["volume"], volumeLimits);
+  const depthM = given.length(depth, ["depth"], someDepth);
+  given.done();
+  return areaOf(m3 / depthM);
+}

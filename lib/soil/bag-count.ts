@@ -1,0 +1,36 @@
+import type { Volume } from "../measure/index.ts";
+import { Given } from "./given.ts";
+import { bagLimits, volumeLimits } from "./limits.ts";
+import { stepsToCover, volumeOf } from "./si.ts";
+
+/** Whole bags that cover a volume. */
+export interface BagCount {
+  readonly bags: number;
+  /** What the bags hold together. */
+  readonly volume: Volume;
+  readonly leftover: Volume;
+}
+
+/**
+ * The whole bags that cover a volume.
+ *
+ * @param volume needed, 0 to 1,000,000 m3; none takes no bag.
+ * @param bag what one bag holds, 0.1 L to 1000 m3.
+ * @throws ProblemError where a volume is missing, of another kind or out of range.
+ * @rule bags = volume / bag, rounded up to a whole bag
+ * @source common practice
+ * @example
+ * bagCount(times(1, cubicYard), times(2, cubicFoot)).bags // => 14
+ */
+export function bagCount(volume: Volume, bag: Volume): BagCount {
+  const given = new Given();
+  const needM3 = given.volume(volume, ["volume"], volumeLimits);
+  const bagM3 = given.volume(bag, ["bag"], bagLimits);
+  given.done();
+  const bags = stepsToCover(needM3, bagM3);
+  return {
+    bags,
+    volume: volumeOf(bags * bagM3),
+    leftover: volumeOf(Math.max(0, bags * bagM3 - needM3)),
+  };
+}
