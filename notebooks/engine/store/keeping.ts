@@ -1,0 +1,113 @@
+import type { CellId, Entered, TableText } from "../types/index.ts";
+import { type EnteredRecord, type ReadRecord, readRecord } from "./records.ts";
+import type { Storage } from "./storage.ts";
+
+/** Why something entered could not be kept, in words for the reader. */
+export type KeepingTrouble = (words: string) => void;
+
+const keyOf = (file: string) => `entered:${file}`;
+const nameOf = (id: CellId) => id.slice(id.indexOf("#") + 1);
+const fileOf = (id: CellId) => id.slice(0, id.indexOf("#"));
+
+/** What is kept of one notebook's entries and tables. */
+export async function loadEntered(
+  storage: Storage,
+  file: string,
+): Promise<ReadRecord<EnteredRecord>> {
+  return readRecord("entered", await storage.get(keyOf(file)));
+}
+
+/**
+ * Keeps what is entered. Changes are gathered for a moment and then written cell by cell into what
+ * is there, so that another tab's other cells are left alone. A record from a newer version, or one
+ * that can't be read, is never written over.
+ */
+export class Keeper {
+  private readonly storage: Storage;
+  private readonly trouble: KeepingTrouble;
+  private waiting = new Map<CellId, string | TableText | undefined>();
+  private timer: ReturnType<typeof setTimeout> | undefined;
+  private readonly delay: number;
+  private writing: Promise<void> = Promise.resolve();
+
+  constructor(storage: Storage, trouble: KeepingTrouble, delay = 250) {
+    this.storage = storage;
+    this.trouble = trouble;
+    this.delay = delay;
+  }
+
+  /** Remembers what a cell's entry holds now; undefined is its default again. */
+  keep(id: CellId, value: string | TableText | undefined): void {
+    this.waiting.set(id, value);
+    this.timer ??= setTimeout(() => void this.flush(), this.delay);
+  }
+
+  /** Writes what waits; the promise ends when it is safe. */
+  flush(): Promise<void> {
+    clearTimeout(this.timer);
+    this.timer = undefined;
+    const changes = this.waiting;
+    this.waiting = new Map();
+    this.writing = this.writing.then(() => this.write(changes));
+    return this.writing;
+  }
+
+  private async write(changes: ReadonlyMap<CellId, string | TableText | undefined>): Promise<void> {
+    const files = new Set([...changes.keys()].map(fileOf));
+    for (const file of files) {
+      const own = [...changes].filter(([id]) => fileOf(id) === file);
+      try {
+        await this.storage.change(keyOf(file), (before) => this.merged(file, before, own));
+      } catch (error) {
+        const why = error instanceof Error ? error.message : String(error);
+        this.trouble(`What you typed could not be kept on this computer: ${why}`);
+        for (const [id, value] of own) if (!this.waiting.has(id)) this.waiting.set(id, value);
+      }
+    }
+  }
+
+  private merged(
+    file: string,
+    before: unknown,
+    changes: readonly (readonly [CellId, string | TableText | undefined])[],
+  ): EnteredRecord | undefined {
+    const read = readRecord("entered", before);
+    if (read.is === "newer" || read.is === "broken") {
+      this.trouble(notWrittenOver(file, read));
+      return undefined;
+    }
+    const cells: Record<string, string | TableText> =
+      read.is === "record" ? { ...read.record.cells } : {};
+    for (const [id, value] of changes) {
+      if (value === undefined) delete cells[nameOf(id)];
+      else cells[nameOf(id)] = value;
+    }
+    return { kind: "entered", version: 1, file, cells };
+  }
+}
+
+/** Says why kept entries are left as they are. */
+export function notWrittenOver(
+  file: string,
+  read: { readonly is: "newer"; readonly version: number } | { readonly is: "broken" },
+): string {
+  return read.is === "newer"
+    ? `What is kept for ${file} was written by a newer version of this workbook. It is left as it is; what you type now is not kept.`
+    : `What is kept for ${file} can't be read. It is left as it is; what you type now is not kept.`;
+}
+
+/** Everything kept for these files, as the closed room takes it, and what could not be used. */
+export async function loadAllEntered(
+  storage: Storage,
+  files: readonly string[],
+): Promise<{ readonly entered: Entered; readonly troubles: readonly string[] }> {
+  const entered: Record<CellId, string | TableText> = {};
+  const troubles: string[] = [];
+  for (const file of files) {
+    const read = await loadEntered(storage, file);
+    if (read.is === "newer" || read.is === "broken") troubles.push(notWrittenOver(file, read));
+    if (read.is !== "record") continue;
+    for (const [name, value] of Object.entries(read.record.cells)) entered[`${file}#${name}`] = value;
+  }
+  return { entered, troubles };
+}

@@ -1,0 +1,47 @@
+import "./before.ts";
+import type { FromRoom, Host, LongWork, ToRoom } from "../types/index.ts";
+import { RemoteWork } from "./remote-work.ts";
+import type { Port, WorkerScope } from "./scope.ts";
+import type { SessionWork, WorkAnswer } from "./work-message.ts";
+
+/** Makes the host of the cells; `remote` gives the stand-in for a function of long work. */
+export type MakeHost = (remote: (name: string) => LongWork) => Host;
+
+/** What opens and runs documents in the room: takes messages, sends messages. */
+export type OpenRoom = (
+  host: Host,
+  send: (message: FromRoom) => void,
+) => { receive(message: ToRoom): void };
+
+/**
+ * The script of the closed worker. It waits for the port that leads to the page, then lets the
+ * session speak through it. What it needs of the scope it takes hold of now: later the cells run in
+ * the same scope and may change everything.
+ */
+export function startRoom(
+  makeHost: MakeHost,
+  openRoom: OpenRoom,
+  scope: WorkerScope = globalThis as unknown as WorkerScope,
+): void {
+  const toFrame = scope.postMessage.bind(scope);
+  const remote = new RemoteWork(toFrame);
+  const host = makeHost((name) => remote.stand(name));
+
+  function connect(port: Port): void {
+    const toPage = port.postMessage.bind(port);
+    const room = openRoom(host, toPage);
+    port.onmessage = ({ data }) => {
+      const message = data as ToRoom;
+      if (message.kind === "ping") toPage({ kind: "alive" });
+      else room.receive(message);
+    };
+    toPage({ kind: "ready" });
+  }
+
+  scope.onmessage = ({ data, ports }) => {
+    const message = data as { readonly kind: "port" } | SessionWork<WorkAnswer>;
+    const [port] = ports;
+    if (message.kind === "work") remote.answered(message.work);
+    else if (message.kind === "port" && port) connect(port);
+  };
+}
