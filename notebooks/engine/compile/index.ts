@@ -1,0 +1,2 @@
+export { compileNotebook, isRemark, type ToCompile } from "./compile.ts";
+export type { CompiledCell, Input, InputSource, NamePlace, NameUsed, Program } from "./program.ts";

@@ -1,0 +1,130 @@
+import { type AnyNode, type Options, type Program, parse } from "acorn";
+import { type Extents, isFunction, stripParentheses, walk } from "./tree.ts";
+
+/** A formula read: offsets in the tree are those in the formula plus `offset`. */
+export interface ParsedCell {
+  readonly program: Program;
+  /** The function around the formula. */
+  readonly root: AnyNode;
+  readonly extents: Extents;
+  readonly offset: number;
+  readonly expression: boolean;
+  readonly async: boolean;
+  readonly generator: boolean;
+}
+
+/** Why a formula can't be read, with the offset in its text. */
+export interface Unreadable {
+  readonly at: number;
+  readonly words: string;
+}
+
+const options: Options = {
+  ecmaVersion: 2024,
+  sourceType: "script",
+  ranges: true,
+  preserveParens: true,
+};
+
+interface Wrapper {
+  readonly before: string;
+  readonly after: string;
+  readonly expression: boolean;
+  readonly generator: boolean;
+}
+
+/** Tried in this order: so `{ x: a }` is a record, not a block with a label. */
+const wrappers: readonly Wrapper[] = [
+  { before: '"use strict";(async()=>(', after: "\n))", expression: true, generator: false },
+  { before: '"use strict";(async()=>{', after: "\n})", expression: false, generator: false },
+  { before: '"use strict";(async function*(){', after: "\n})", expression: false, generator: true },
+];
+
+export function parseCell(formula: string): ParsedCell | Unreadable {
+  let furthest: Unreadable | undefined;
+  for (const wrapper of wrappers) {
+    const result = attempt(formula, wrapper);
+    if ("program" in result) return result;
+    // The reading that got furthest is most likely what was meant.
+    if (furthest === undefined || result.at > furthest.at) furthest = result;
+  }
+  return furthest ?? { at: 0, words: "it is empty" };
+}
+
+function attempt(formula: string, wrapper: Wrapper): ParsedCell | Unreadable {
+  const { before, after, expression, generator } = wrapper;
+  let program: Program;
+  try {
+    program = parse(before + formula + after, options);
+  } catch (error) {
+    return unreadable(error, formula, before.length);
+  }
+  const root = wrapped(program, before.length - 1, before.length + formula.length + 2, wrapper);
+  if (root === undefined) {
+    return { at: 0, words: "it closes a bracket that it does not open" };
+  }
+  const extents = stripParentheses(root);
+  const lacks = expression ? undefined : lacksResult(root, generator);
+  if (lacks) return { at: formula.length, words: lacks };
+  const async = contains(
+    root,
+    (node) => node.type === "AwaitExpression" || (node.type === "ForOfStatement" && node.await),
+  );
+  return { program, root, extents, offset: before.length, expression, async, generator };
+}
+
+/**
+ * The function around the formula, if its bracket is closed by the one we wrote and not by one in
+ * the formula: `1) + (b` must not pass.
+ */
+function wrapped(
+  program: Program,
+  opens: number,
+  closes: number,
+  { generator }: Wrapper,
+): AnyNode | undefined {
+  const [, statement, ...more] = program.body;
+  if (more.length > 0 || statement?.type !== "ExpressionStatement") return undefined;
+  const outer = statement.expression;
+  const inner = outer.type === "ParenthesizedExpression" ? outer.expression : outer;
+  if (inner.type !== (generator ? "FunctionExpression" : "ArrowFunctionExpression"))
+    return undefined;
+  const { start, end } = inner.body;
+  return start === opens && end === closes ? inner : undefined;
+}
+
+function lacksResult(root: AnyNode, generator: boolean): string | undefined {
+  const gives = generator ? "YieldExpression" : "ReturnStatement";
+  if (contains(root, (node) => node.type === gives)) return undefined;
+  return `it has statements but no \`${generator ? "yield" : "return"}\`, so it gives no value`;
+}
+
+/** Whether the formula itself, not a function inside it, has such a node. */
+function contains(root: AnyNode, test: (node: AnyNode) => boolean): boolean {
+  let found = false;
+  walk(root, (node) => {
+    if (found || (node !== root && isFunction(node))) return false;
+    if (test(node)) found = true;
+    return undefined;
+  });
+  return found;
+}
+
+function unreadable(error: unknown, formula: string, offset: number): Unreadable {
+  if (error instanceof RangeError) return { at: 0, words: "it is nested too deeply" };
+  if (!(error instanceof SyntaxError)) throw error;
+  const position = "pos" in error && typeof error.pos === "number" ? error.pos : offset;
+  const at = Math.min(Math.max(position - offset, 0), formula.length);
+  if (formula.slice(at).trim() === "")
+    return { at: formula.trimEnd().length, words: "it ends too soon" };
+  const words = error.message.replace(/ \(\d+:\d+\)$/, "");
+  const [sign = ""] = /^([\p{L}\p{N}_$]+|.)/u.exec(formula.slice(at)) ?? [];
+  return {
+    at,
+    words: /^Unexpected token$/.test(words) ? `${sign} does not belong there` : lowerFirst(words),
+  };
+}
+
+function lowerFirst(text: string): string {
+  return text.slice(0, 1).toLowerCase() + text.slice(1);
+}
