@@ -1,2 +1,10 @@
 export { compileNotebook, isRemark, type ToCompile } from "./compile.ts";
-export type { CompiledCell, Input, InputSource, NamePlace, NameUsed, Program } from "./program.ts";
+export type {
+  CompiledCell,
+  Input,
+  InputSource,
+  NamePlace,
+  NameUsed,
+  Program,
+} from "./program.ts";
+export { sumPaths, sumText } from "./sum.ts";
