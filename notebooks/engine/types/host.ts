@@ -52,6 +52,8 @@ export interface Host {
   print(value: unknown, units: Units): Figure | undefined;
   /** The same for `--json`; undefined for a value that is not the library's. */
   toJson(value: unknown, units: Units): unknown;
+  /** The value `today` has in cells, from an ISO date. */
+  dateOf(iso: string): unknown;
   sentence(problem: EngineProblem): string;
   /** The problems an error carries, where it is one of the library's. */
   problemsOf(error: unknown): readonly EngineProblem[] | undefined;

@@ -1,0 +1,38 @@
+import type { CellId } from "../types/index.ts";
+import type { LiveCell } from "./cell.ts";
+import { isObject, property } from "./show/safe.ts";
+import { wordsOf } from "./show/title.ts";
+
+/** Rows of tables that could not be read and were left out: by table, how many of how many. */
+export type LeftOut = ReadonlyMap<string, { readonly kept: number; readonly given: number }>;
+
+/** What was left out of what each cell rests on, itself included. */
+export function leftOutBy(cells: ReadonlyMap<CellId, LiveCell>): ReadonlyMap<CellId, LeftOut> {
+  const found = new Map<CellId, LeftOut>();
+  // Cells stand after all they take, so one pass is enough.
+  for (const [id, live] of cells) {
+    const parts = live.cell.takes.flatMap((taken) => [...(found.get(taken) ?? [])]);
+    const own = live.status === "value" ? ownLeftOut(live.value) : undefined;
+    if (own !== undefined) parts.push(own);
+    if (parts.length > 0) found.set(id, new Map(parts));
+  }
+  return found;
+}
+
+/** In words: "13 of 14 beds". */
+export function leftOutOf(leftOut: LeftOut | undefined): string | undefined {
+  if (leftOut === undefined) return undefined;
+  return [...leftOut]
+    .map(([table, { kept, given }]) => `${kept} of ${given} ${wordsOf(table)}`)
+    .join(", ");
+}
+
+function ownLeftOut(value: unknown): [string, { kept: number; given: number }] | undefined {
+  if (!isObject(value) || property(value, "kind") !== "reading") return undefined;
+  const [table, rows, given] = ["table", "rows", "given"].map((key) => property(value, key));
+  if (typeof table !== "string" || !Array.isArray(rows) || typeof given !== "number") {
+    return undefined;
+  }
+  const kept = new Set(rows.map((row, index) => (isObject(row) ? property(row, "row") : index)));
+  return kept.size < given ? [table, { kept: kept.size, given }] : undefined;
+}

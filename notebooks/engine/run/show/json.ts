@@ -1,0 +1,73 @@
+import type { Host, TableText, Units } from "../../types/index.ts";
+import { isObject, itemsOf, ownKeys, plainText, property, tried } from "./safe.ts";
+import { frameRows, isTableText } from "./show.ts";
+
+const deepest = 12;
+const longest = 100_000;
+
+/**
+ * A value as `--json` prints it: what the library knows in its own form, tables as arrays of row
+ * objects, drawings without their trees, and never a throw.
+ */
+export function jsonOf(value: unknown, host: Host, units: Units): unknown {
+  return json(value, { host, units, above: [] }) ?? null;
+}
+
+interface Place {
+  readonly host: Host;
+  readonly units: Units;
+  readonly above: readonly object[];
+}
+
+function json(value: unknown, place: Place): unknown {
+  if (value === undefined || value === null) return null;
+  if (typeof value === "boolean" || typeof value === "string") return value;
+  if (typeof value === "number") return Number.isFinite(value) ? value : null;
+  if (!isObject(value)) return plainText(value);
+  const known = tried(() => place.host.toJson(value, place.units), undefined);
+  if (known !== undefined) return known;
+  if (place.above.includes(value) || place.above.length >= deepest) return null;
+  return jsonObject(value, { ...place, above: [...place.above, value] });
+}
+
+function jsonObject(value: object, place: Place): unknown {
+  const list = (items: readonly unknown[]) =>
+    itemsOf(items, longest).map((item) => json(item, place));
+  if (tried(() => Array.isArray(value), false)) return list(value as readonly unknown[]);
+  if (isTableText(value)) return textRows(value);
+  if (value instanceof Date) return tried(() => value.toISOString(), null);
+  if (value instanceof Set) return list([...value]);
+  if (value instanceof Map) return fields([...value], place);
+  if (property(value, "kind") === "reading") {
+    const rows = property(value, "rows");
+    if (Array.isArray(rows)) return list(rows);
+  }
+  const rows = frameRows(value);
+  if (rows !== undefined) return list(rows);
+  if (property(value, "nodeType") === 1) return "a drawing";
+  const drawing = property(value, "kind") === "drawing";
+  const keys = ownKeys(value, longest).filter((key) => !(drawing && key === "forms"));
+  return fields(
+    keys.map((key) => [key, property(value, key)]),
+    place,
+  );
+}
+
+function fields(pairs: readonly (readonly [unknown, unknown])[], place: Place): unknown {
+  const kept = pairs
+    .filter(([, part]) => part !== undefined && typeof part !== "function")
+    .map(([key, part]) => [plainText(key), json(part, place)] as const);
+  return Object.fromEntries(kept);
+}
+
+/** The rows of a table's text as objects keyed by the columns. */
+function textRows(table: TableText): unknown {
+  return itemsOf(table.rows, longest).map((row) =>
+    Object.fromEntries(
+      table.columns.map((column, index) => [
+        plainText(column),
+        Array.isArray(row) ? plainText(row[index] ?? "") : "",
+      ]),
+    ),
+  );
+}

@@ -1,0 +1,117 @@
+import type { Host, Shown, TableText, Units } from "../../types/index.ts";
+import { cautionOf } from "./asides.ts";
+import { showDrawing, showElement } from "./drawing.ts";
+import { figureOf } from "./figure.ts";
+import { asideKeys } from "./inline.ts";
+import { limits } from "./limits.ts";
+import { capped, isObject, itemsOf, ownKeys, plainText, property, tried } from "./safe.ts";
+import { isRecords, showRecords } from "./table.ts";
+import { titleOf } from "./title.ts";
+
+/**
+ * A value as plain data that can be drawn: it never throws, whatever the value is, and is of
+ * limited size (see `limits`).
+ */
+export function show(value: unknown, host: Host, units: Units): Shown {
+  return tried(() => shown(value, { host, units, depth: 0, above: [] }), {
+    kind: "text",
+    text: "a value that cannot be shown",
+  });
+}
+
+interface Place {
+  readonly host: Host;
+  readonly units: Units;
+  readonly depth: number;
+  /** The objects this one lies within, so that one that holds itself ends. */
+  readonly above: readonly object[];
+}
+
+function shown(value: unknown, place: Place): Shown {
+  if (value === undefined || value === null) return { kind: "nothing" };
+  if (typeof value === "string") return { kind: "text", text: capped(value, limits.text) };
+  const figure = figureOf(value, place.host, place.units);
+  if (figure !== undefined) return { kind: "figure", figure };
+  if (!isObject(value)) return { kind: "text", text: plainText(value) };
+  if (place.above.includes(value)) return { kind: "text", text: "itself again" };
+  if (place.depth >= limits.depth) return { kind: "text", text: "…" };
+  return shownObject(value, { ...place, depth: place.depth + 1, above: [...place.above, value] });
+}
+
+function shownObject(value: object, place: Place): Shown {
+  const { host, units } = place;
+  if (Array.isArray(value)) return shownList(value, place);
+  const whole = showTableText(value) ?? showDrawing(value) ?? showElement(value);
+  if (whole !== undefined) return whole;
+  const rows = readingRows(value) ?? frameRows(value);
+  if (rows !== undefined) return showRecords(rows, host, units, new Set([...asideKeys, "row"]));
+  if (value instanceof Map) return shownFields([...value].slice(0, limits.fields), place);
+  if (value instanceof Set) return shownList([...value], place);
+  if (value instanceof Error) return { kind: "text", text: capped(plainText(value), limits.text) };
+  const fields = ownKeys(value, limits.fields).filter((key) => !asideKeys.has(key));
+  return shownFields(
+    fields.map((key) => [key, property(value, key)]),
+    place,
+  );
+}
+
+function shownFields(pairs: readonly (readonly [unknown, unknown])[], place: Place): Shown {
+  const fields = pairs
+    .filter(([, part]) => part !== undefined && typeof part !== "function")
+    .map(([key, part]) => ({ title: titleOf(plainText(key)), shown: shown(part, place) }));
+  return { kind: "record", fields };
+}
+
+function shownList(value: readonly unknown[], place: Place): Shown {
+  const { host, units } = place;
+  const items = itemsOf(value, limits.rows);
+  const cautions = items.map(cautionOf);
+  if (items.length > 0 && cautions.every((caution) => caution !== undefined)) {
+    return { kind: "cautions", cautions };
+  }
+  if (isRecords(items, host, units)) return showRecords(value, host, units);
+  const first = items.slice(0, limits.items);
+  const count = tried(() => value.length, first.length);
+  return {
+    kind: "list",
+    items: first.map((item) => shown(item, place)),
+    more: count - first.length,
+  };
+}
+
+/** The typed rows of a reading, as the library's readers give them. */
+function readingRows(value: object): readonly unknown[] | undefined {
+  const rows = property(value, "rows");
+  return property(value, "kind") === "reading" && Array.isArray(rows) ? rows : undefined;
+}
+
+/** The rows of a table of columns, as arquero makes them. */
+export function frameRows(value: object): readonly unknown[] | undefined {
+  if (typeof property(value, "objects") !== "function") return undefined;
+  if (typeof property(value, "columnNames") !== "function") return undefined;
+  const rows = tried(() => (value as { objects(): unknown }).objects(), undefined);
+  return Array.isArray(rows) ? rows : undefined;
+}
+
+function showTableText(value: object): Shown | undefined {
+  if (!isTableText(value)) return undefined;
+  const line = (fields: readonly unknown[]) =>
+    itemsOf(fields, limits.tableTextColumns).map((field) => capped(plainText(field), limits.text));
+  return {
+    kind: "table-text",
+    columns: line(value.columns),
+    rows: itemsOf(value.rows, limits.tableTextRows).map((row) =>
+      Array.isArray(row) ? line(row) : [],
+    ),
+    decimal: value.decimal === "," ? "," : ".",
+  };
+}
+
+export function isTableText(value: unknown): value is TableText {
+  return (
+    isObject(value) &&
+    property(value, "kind") === "table" &&
+    Array.isArray(property(value, "columns")) &&
+    Array.isArray(property(value, "rows"))
+  );
+}

@@ -1,0 +1,69 @@
+import type { Figure, Host, Shown, ShownColumn, Units } from "../../types/index.ts";
+import { isPrintable } from "./figure.ts";
+import { asideKeys, inlineFigure } from "./inline.ts";
+import { limits } from "./limits.ts";
+import { isObject, itemsOf, ownKeys, property, tried } from "./safe.ts";
+import { titleOf } from "./title.ts";
+
+type ShownTable = Extract<Shown, { kind: "table" }>;
+
+/** Whether an array is a table: at least one item, and all of those looked at plain records. */
+export function isRecords(items: readonly unknown[], host: Host, units: Units): boolean {
+  return (
+    items.length > 0 &&
+    items.every(
+      (item) =>
+        isObject(item) &&
+        !tried(() => Array.isArray(item), false) &&
+        !isPrintable(item, host, units),
+    )
+  );
+}
+
+/** An array of records as rows; the columns are all keys, in the order they first come up. */
+export function showRecords(
+  value: readonly unknown[],
+  host: Host,
+  units: Units,
+  without: ReadonlySet<string> = asideKeys,
+): ShownTable {
+  const items = itemsOf(value, limits.rows);
+  const keys = columnKeys(items, without);
+  const rows = items.map((item) =>
+    keys.map((key) => inlineFigure(isObject(item) ? property(item, key) : undefined, host, units)),
+  );
+  const count = tried(() => value.length, items.length);
+  return {
+    kind: "table",
+    columns: keys.map((key, index) => columnOf(key, rows, index)),
+    rows,
+    more: count - items.length,
+  };
+}
+
+function columnKeys(items: readonly unknown[], without: ReadonlySet<string>): readonly string[] {
+  const keys = new Set<string>();
+  for (const item of items) {
+    if (keys.size >= limits.columns) break;
+    if (!isObject(item)) continue;
+    for (const key of ownKeys(item, limits.columns)) if (!without.has(key)) keys.add(key);
+  }
+  return [...keys].slice(0, limits.columns);
+}
+
+function columnOf(key: string, rows: readonly (readonly Figure[])[], index: number): ShownColumn {
+  const figures = rows.map((row) => row[index]).filter((figure) => figure && figure.text !== "");
+  const units = new Set(figures.map((figure) => figure?.unit ?? ""));
+  const [unit = ""] = units;
+  const allFigures = figures.length > 0 && figures.every((figure) => figure && isNumeric(figure));
+  return {
+    key,
+    title: titleOf(key),
+    unit: units.size === 1 ? unit : "",
+    align: allFigures ? "right" : "left",
+  };
+}
+
+function isNumeric(figure: Figure): boolean {
+  return figure.unit !== "" || /^[^\p{L}]*\d[^\p{L}]*$/u.test(figure.text);
+}
