@@ -46,8 +46,7 @@ export function setAttribute(
 }
 
 function append(element: Element, children: readonly Child[]): void {
-  for (const child of children)
-    if (child !== undefined && child !== false) element.append(child);
+  for (const child of children) if (child !== undefined && child !== false) element.append(child);
 }
 
 /** A button that says what happens. */

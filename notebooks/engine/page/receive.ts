@@ -3,7 +3,8 @@ import { Budget, byField, type Check, finite, list, record, text, word, yesNo } 
 import { cautions, cellError, entry, problems, shown } from "./shown-checks.ts";
 
 const short = text(500);
-const id: Check = (value, budget) => text(300)(value, budget) && /^[^#]+#[^#]+$/.test(String(value));
+const id: Check = (value, budget) =>
+  text(300)(value, budget) && /^[^#]+#[^#]+$/.test(String(value));
 const ids = list(id, 5_000);
 const session = finite;
 
@@ -20,6 +21,8 @@ const outlineCell = record({
   functions: list(record({ name: short, sources: list(short, 100) }, { rule: text(5_000) }), 500),
 });
 
+const trouble = record({ file: short, line: finite, message: text(5_000) });
+
 const state = record(
   { id, cautions, problems },
   { shown, entry, error: cellError, sum: text(50_000), leftOut: short },
@@ -28,7 +31,7 @@ const state = record(
 const message = byField("kind", {
   ready: record({}),
   alive: record({}),
-  outline: record({ session, cells: list(outlineCell, 5_000) }),
+  outline: record({ session, cells: list(outlineCell, 5_000) }, { problems: list(trouble, 1_000) }),
   starting: record({ session, cell: id }),
   values: record({ session, turn: finite, cells: list(state, 5_000) }),
   progress: record({ session, cell: id, words: text(1_000) }, { fraction: finite }),

@@ -1,4 +1,15 @@
-import { anyOf, byField, type Check, finite, list, nested, record, recordOf, text, word } from "./checks.ts";
+import {
+  anyOf,
+  byField,
+  type Check,
+  finite,
+  list,
+  nested,
+  record,
+  recordOf,
+  text,
+  word,
+} from "./checks.ts";
 
 const short = text(500);
 const long = text(20_000);

@@ -1,5 +1,5 @@
 import type { Surroundings, Units } from "./host.ts";
-import type { Hints } from "./notebook.ts";
+import type { DocumentProblem, Hints } from "./notebook.ts";
 import type { CellError, Shown, ShownCaution, ShownEntry, ShownProblem } from "./shown.ts";
 import type { TableText } from "./table-text.ts";
 
@@ -50,7 +50,13 @@ export type ToRoom =
 export type FromRoom =
   | { readonly kind: "ready" }
   | { readonly kind: "alive" }
-  | { readonly kind: "outline"; readonly session: number; readonly cells: readonly OutlineCell[] }
+  | {
+      readonly kind: "outline";
+      readonly session: number;
+      readonly cells: readonly OutlineCell[];
+      /** What is wrong with the documents and belongs to no cell. */
+      readonly problems?: readonly DocumentProblem[];
+    }
   /** Sent before a cell starts, so that one that never ends can be named. */
   | { readonly kind: "starting"; readonly session: number; readonly cell: CellId }
   | {

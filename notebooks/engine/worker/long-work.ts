@@ -1,7 +1,7 @@
 import "./before.ts";
 import type { LongWork } from "../types/index.ts";
-import type { WorkerScope } from "./scope.ts";
 import { plainData } from "./plain-data.ts";
+import type { WorkerScope } from "./scope.ts";
 import type { Ask, WorkAnswer } from "./work-message.ts";
 
 type ToLongWork =
@@ -27,7 +27,8 @@ export function startLongWork(
 
   async function workOut({ id, name, data }: Ask): Promise<void> {
     const work = Object.hasOwn(listed, name) ? listed[name] : undefined;
-    if (!work) return tell({ step: "failed", id, message: `“${name}” is not on the list of long work` });
+    if (!work)
+      return tell({ step: "failed", id, message: `“${name}” is not on the list of long work` });
     try {
       const value = await work(Array.isArray(data) ? data : [data], {
         // A cancelled request ends this whole worker, so nobody ever calls.

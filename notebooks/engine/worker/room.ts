@@ -1,17 +1,12 @@
 import "./before.ts";
-import type { FromRoom, Host, LongWork, ToRoom } from "../types/index.ts";
+import type { Host, LongWork, ToRoom } from "../types/index.ts";
+import { openRoom } from "./open-room.ts";
 import { RemoteWork } from "./remote-work.ts";
 import type { Port, WorkerScope } from "./scope.ts";
 import type { SessionWork, WorkAnswer } from "./work-message.ts";
 
 /** Makes the host of the cells; `remote` gives the stand-in for a function of long work. */
 export type MakeHost = (remote: (name: string) => LongWork) => Host;
-
-/** What opens and runs documents in the room: takes messages, sends messages. */
-export type OpenRoom = (
-  host: Host,
-  send: (message: FromRoom) => void,
-) => { receive(message: ToRoom): void };
 
 /**
  * The script of the closed worker. It waits for the port that leads to the page, then lets the
@@ -20,7 +15,6 @@ export type OpenRoom = (
  */
 export function startRoom(
   makeHost: MakeHost,
-  openRoom: OpenRoom,
   scope: WorkerScope = globalThis as unknown as WorkerScope,
 ): void {
   const toFrame = scope.postMessage.bind(scope);

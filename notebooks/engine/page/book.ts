@@ -1,0 +1,145 @@
+import { loadDocuments } from "../document/index.ts";
+import type {
+  CellBlock,
+  CellId,
+  CellState,
+  Entered,
+  Notebook,
+  OutlineCell,
+  TableBlock,
+  TableText,
+} from "../types/index.ts";
+
+export type EnteredValue = string | TableText;
+
+export interface BookOptions {
+  readonly main: string;
+  load(file: string): Promise<string | undefined>;
+  loadEntered(files: readonly string[]): Promise<Entered>;
+  readCsv(text: string, name: string): TableText;
+}
+
+/** Everything the page knows of an open notebook: its documents, what is entered, what came back. */
+export class Book {
+  readonly main: Notebook;
+  readonly documents: ReadonlyMap<string, Notebook>;
+  readonly entered: Map<CellId, EnteredValue>;
+  readonly outline = new Map<CellId, OutlineCell>();
+  readonly states = new Map<CellId, CellState>();
+  /** Cells that still wait for long work. */
+  working: ReadonlySet<CellId> = new Set();
+  private readonly defaults = new Map<CellId, TableText>();
+
+  constructor(
+    main: Notebook,
+    documents: ReadonlyMap<string, Notebook>,
+    entered: Entered,
+    readCsv: BookOptions["readCsv"],
+  ) {
+    this.main = main;
+    this.documents = documents;
+    this.entered = new Map(Object.entries(entered) as [CellId, EnteredValue][]);
+    for (const { file, blocks } of documents.values())
+      for (const block of blocks)
+        if (block.kind === "table")
+          this.defaults.set(idOf(file, block.name), readDefault(block, readCsv));
+  }
+
+  /** The texts of all documents, by file, as the closed room takes them. */
+  texts(): Readonly<Record<string, string>> {
+    const all = [...this.documents].map(([file, { blocks }]) => {
+      const text = blocks.map((block) => block.text).join("");
+      return [file, text] as const;
+    });
+    return Object.fromEntries(all);
+  }
+
+  /** The cell a name stands for in a document: its own, or one of a notebook it uses. */
+  find(name: string, file: string): CellId | undefined {
+    const blocks = this.documents.get(file)?.blocks ?? [];
+    for (const block of blocks)
+      if ((block.kind === "cell" || block.kind === "table") && block.name === name)
+        return idOf(file, name);
+    for (const block of blocks)
+      if (block.kind === "uses" && block.names.some((used) => used.name === name))
+        return this.find(name, block.file);
+    return undefined;
+  }
+
+  block(id: CellId): CellBlock | TableBlock | undefined {
+    const [file, name] = partsOf(id);
+    for (const block of this.documents.get(file)?.blocks ?? [])
+      if ((block.kind === "cell" || block.kind === "table") && block.name === name) return block;
+    return undefined;
+  }
+
+  /** What people call a cell. */
+  title(id: CellId): string {
+    return this.block(id)?.hints.title ?? partsOf(id)[1];
+  }
+
+  isTable(id: CellId): boolean {
+    return this.block(id)?.kind === "table";
+  }
+
+  /** A table's rows as they stand, and as the document has them. */
+  table(id: CellId): TableText {
+    const entered = this.entered.get(id);
+    return typeof entered === "object" ? entered : this.defaultTable(id);
+  }
+
+  defaultTable(id: CellId): TableText {
+    return (
+      this.defaults.get(id) ?? {
+        kind: "table",
+        name: partsOf(id)[1],
+        columns: [],
+        rows: [],
+        decimal: ".",
+      }
+    );
+  }
+
+  /** The answers that stay in sight, in the document's order. */
+  pinned(): readonly CellId[] {
+    return this.main.blocks.flatMap((block) =>
+      block.kind === "cell" && block.hints.pinned ? [idOf(this.main.file, block.name)] : [],
+    );
+  }
+
+  /** Whether a formula anywhere names this word. */
+  names(word: string): boolean {
+    const named = new RegExp(`\\b${word}\\b`);
+    for (const { blocks } of this.documents.values())
+      for (const block of blocks)
+        if (block.kind === "cell" && named.test(block.formula)) return true;
+    return false;
+  }
+}
+
+/** Reads the notebook and all it uses; undefined where the main file is not there. */
+export async function openBook(options: BookOptions): Promise<Book | undefined> {
+  const documents = await loadDocuments(options.main, (file) => options.load(file));
+  const main = documents.get(options.main);
+  if (!main) return undefined;
+  const entered = await options.loadEntered([...documents.keys()]);
+  return new Book(main, documents, entered, options.readCsv);
+}
+
+export function idOf(file: string, name: string): CellId {
+  return `${file}#${name}`;
+}
+
+export function partsOf(id: CellId): readonly [file: string, name: string] {
+  const at = id.indexOf("#");
+  return [id.slice(0, at), id.slice(at + 1)];
+}
+
+function readDefault({ csv, name }: TableBlock, readCsv: BookOptions["readCsv"]): TableText {
+  try {
+    return readCsv(csv, name);
+  } catch {
+    // The room reports what is wrong with it; the page shows an empty table to fill in.
+    return { kind: "table", name, columns: [], rows: [], decimal: "." };
+  }
+}

@@ -1,0 +1,76 @@
+import type { CellId, Entered, ToRoom, Units } from "../types/index.ts";
+import type { EnteredValue } from "./book.ts";
+
+/** A cell that waits on something of its own must not hold up what is entered meanwhile. */
+const longestWait = 600;
+
+/**
+ * Sends what is entered, one turn at a time: while the room works one out, newer values gather and
+ * only the newest goes next. So a key held down never builds a queue.
+ */
+export class Turns {
+  private session = 0;
+  private turn = 0;
+  private busy = false;
+  private waiting = new Map<CellId, EnteredValue | undefined>();
+  private timer: ReturnType<typeof setTimeout> | undefined;
+  private readonly post: (message: ToRoom) => void;
+
+  constructor(post: (message: ToRoom) => void) {
+    this.post = post;
+  }
+
+  /** A new room was opened with everything entered so far. */
+  restart(session: number): void {
+    this.session = session;
+    this.waiting = new Map();
+    this.begin();
+  }
+
+  enter(values: ReadonlyMap<CellId, EnteredValue | undefined>): void {
+    for (const [id, value] of values) this.waiting.set(id, value);
+    if (!this.busy) this.send();
+  }
+
+  units(units: Units): void {
+    this.turn += 1;
+    this.post({ kind: "units", session: this.session, turn: this.turn, units });
+  }
+
+  settled(turn: number): void {
+    if (turn < this.turn) return;
+    this.free();
+  }
+
+  private free(): void {
+    clearTimeout(this.timer);
+    this.busy = false;
+    if (this.waiting.size > 0) this.send();
+  }
+
+  private begin(): void {
+    clearTimeout(this.timer);
+    this.busy = true;
+    this.timer = setTimeout(() => this.free(), longestWait);
+  }
+
+  private send(): void {
+    const changes: Record<CellId, EnteredValue> = {};
+    const cells: CellId[] = [];
+    for (const [id, value] of this.waiting) {
+      if (value === undefined) cells.push(id);
+      else changes[id] = value;
+    }
+    this.waiting = new Map();
+    const { session } = this;
+    if (cells.length > 0) {
+      this.turn += 1;
+      this.post({ kind: "reset", session, turn: this.turn, cells });
+    }
+    if (Object.keys(changes).length > 0) {
+      this.turn += 1;
+      this.post({ kind: "enter", session, turn: this.turn, changes: changes satisfies Entered });
+    }
+    this.begin();
+  }
+}
