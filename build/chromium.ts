@@ -5,7 +5,7 @@ const places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/goog
 
 /** The browser of the system's packages, or undefined. */
 export function findChromium(): string | undefined {
-  const named = process.env["CHROMIUM"];
+  const named = process.env.CHROMIUM;
   if (named !== undefined && existsSync(named)) return named;
   return places.find((place) => existsSync(place));
 }

@@ -4,7 +4,7 @@ import { out } from "./root.ts";
 import { serveFolder } from "./serve.ts";
 
 // `npm start [PORT]`: bundles everything and serves it.
-const asked = process.argv[2] ?? process.env["PORT"] ?? "4848";
+const asked = process.argv[2] ?? process.env.PORT ?? "4848";
 const port = Number(asked);
 if (!Number.isInteger(port) || port < 0 || port > 65535) {
   console.error(`The port must be a whole number from 0 to 65535; received “${asked}”.`);

@@ -1,0 +1,77 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Plugin } from "esbuild";
+import { readDocs } from "../docs/read-docs.ts";
+import { root } from "../root.ts";
+
+/** What of the reference a notebook's working shows: small, because it travels with the room. */
+export interface RuleDoc {
+  readonly name: string;
+  readonly rule?: string;
+  readonly sources: readonly string[];
+}
+
+/** The rules and sources of every function of the library, from their doc comments. */
+export function ruleDocs(): readonly RuleDoc[] {
+  return readDocs(join(root, "lib/index.ts"), root)
+    .filter((name) => name.what === "function" || name.what === "constant")
+    .filter((name) => name.rule !== undefined || name.sources.length > 0)
+    .map(({ name, rule, sources }) => ({ name, ...(rule === undefined ? {} : { rule }), sources }));
+}
+
+interface Source {
+  readonly author?: string;
+  readonly title: string;
+  readonly number?: string;
+  readonly year?: number | string;
+}
+
+/** Each source in one line, by its id. */
+export function sourceTitles(): Readonly<Record<string, string>> {
+  const all = JSON.parse(readFileSync(join(root, "data/sources.json"), "utf8")) as Record<
+    string,
+    Source
+  >;
+  return Object.fromEntries(
+    Object.entries(all).map(([id, { author, title, number, year }]) => [
+      id,
+      [author, title, number, year].filter((part) => part !== undefined && part !== "").join(", "),
+    ]),
+  );
+}
+
+/**
+ * Modules that are made while building: `made:rules`, `made:sources` and `made:data` (the tables of
+ * `data/` with their description, as text).
+ */
+export function madeModules(): Plugin {
+  const makers: Readonly<Record<string, () => unknown>> = {
+    rules: ruleDocs,
+    sources: sourceTitles,
+    data: dataFiles,
+  };
+  return {
+    name: "made",
+    setup(build) {
+      build.onResolve({ filter: /^made:/ }, ({ path }) => ({
+        path: path.slice("made:".length),
+        namespace: "made",
+      }));
+      build.onLoad({ filter: /.*/, namespace: "made" }, ({ path }) => {
+        const make = makers[path];
+        if (!make) throw new Error(`made:${path} is not known; there are ${Object.keys(makers)}`);
+        return { contents: JSON.stringify(make()), loader: "json" };
+      });
+    },
+  };
+}
+
+/** The texts of `datapackage.json` and of every file it names, by path. */
+export function dataFiles(): Readonly<Record<string, string>> {
+  const read = (path: string) => readFileSync(join(root, "data", path), "utf8");
+  const description = JSON.parse(read("datapackage.json")) as {
+    readonly resources: readonly { readonly path: string }[];
+  };
+  const paths = ["datapackage.json", ...description.resources.map(({ path }) => path)];
+  return Object.fromEntries(paths.map((path) => [path, read(path)]));
+}
