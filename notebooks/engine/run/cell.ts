@@ -1,5 +1,6 @@
-import type { CompiledCell } from "../compile/program.ts";
-import type { CellError, CellId, Entry } from "../types/index.ts";
+import type { CompiledCell, Program } from "../compile/index.ts";
+import type { CellId, Entry } from "../types/index.ts";
+import { isEntry } from "./entries.ts";
 import type { Run } from "./long-work.ts";
 
 /** What a session knows of a cell as its values come and go. */
@@ -20,10 +21,16 @@ export interface LiveCell {
   /** What was last reported, as JSON, so that nothing is sent twice. */
   sent: string;
   changed: boolean;
-  error: CellError | undefined;
 }
 
-export function liveCell(cell: CompiledCell): LiveCell {
+/** The program's cells, alive, in its order. */
+export function liveCells({ cells }: Program): ReadonlyMap<CellId, LiveCell> {
+  const live = new Map(cells.map((cell) => [cell.id, liveCell(cell)]));
+  for (const cell of cells) for (const taken of cell.takes) live.get(taken)?.gives.add(cell.id);
+  return live;
+}
+
+function liveCell(cell: CompiledCell): LiveCell {
   return {
     cell,
     gives: new Set(),
@@ -36,8 +43,31 @@ export function liveCell(cell: CompiledCell): LiveCell {
     run: undefined,
     sent: "",
     changed: true,
-    error: undefined,
   };
+}
+
+/** Takes in what a key of the cell gave. */
+export function tookValue(live: LiveCell, key: string, value: unknown): void {
+  if (key === live.keys.formula) live.entry = isEntry(value) ? value : undefined;
+  if (key !== live.keys.value) return;
+  live.status = "value";
+  live.value = value;
+  live.failure = undefined;
+}
+
+/** Takes in that a key of the cell failed, `input` naming the key it needed, where that was why. */
+export function failed(
+  live: LiveCell,
+  key: string,
+  error: unknown,
+  input: string | undefined,
+): void {
+  if (key === live.keys.formula) live.entry = undefined;
+  // That the value fails for want of its formula says nothing new.
+  if (input === live.keys.formula) return;
+  live.status = input === undefined ? "failed" : "waits";
+  live.failure = error;
+  live.value = undefined;
 }
 
 /** All cells that need one of these, directly or through others; themselves not counted. */

@@ -1,5 +1,5 @@
-import type { CompiledCell } from "../compile/program.ts";
-import type { CellError, CellId, EngineProblem, Host, ShownProblem } from "../types/index.ts";
+import type { CompiledCell } from "../compile/index.ts";
+import type { CellError, EngineProblem, Host, ShownProblem } from "../types/index.ts";
 
 /** Thrown in place of a value where the engine itself knows what is wrong. */
 export class ProblemsFound extends Error {
@@ -62,7 +62,7 @@ export function thrownError(error: unknown, cell: CompiledCell, host: Host): Cel
 /** The error of a cell that needs others that have errors. */
 export function waitsError(
   cell: CompiledCell,
-  failing: readonly { readonly id: CellId; readonly name: string }[],
+  failing: readonly { readonly name: string }[],
 ): CellError {
   const names = failing.map(({ name }) => name);
   const message =

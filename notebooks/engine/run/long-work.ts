@@ -13,8 +13,8 @@ export interface Run {
 
 export interface RunReports {
   progress(words: string, fraction: number | undefined): void;
-  /** A call has begun or ended. */
-  changed(): void;
+  /** A call has begun (1) or ended (-1). */
+  calls(more: 1 | -1): void;
 }
 
 export function beginRun(host: Host, reports: RunReports): Run {
@@ -32,10 +32,10 @@ export function beginRun(host: Host, reports: RunReports): Run {
       },
     };
     working += 1;
-    reports.changed();
+    reports.calls(1);
     return Promise.race([work(data, control), ending.stopped]).finally(() => {
       working -= 1;
-      reports.changed();
+      reports.calls(-1);
     });
   }
 

@@ -1,4 +1,4 @@
-import type { CompiledCell, InputSource } from "../compile/program.ts";
+import type { CompiledCell, InputSource } from "../compile/index.ts";
 import type { Host } from "../types/index.ts";
 
 type Made = (...values: readonly unknown[]) => unknown;

@@ -1,4 +1,4 @@
-import type { CompiledCell } from "../compile/program.ts";
+import type { CompiledCell } from "../compile/index.ts";
 import type { CellId, Host, OutlineCell } from "../types/index.ts";
 
 /** What is known of the cells before anything runs, in the program's order. */

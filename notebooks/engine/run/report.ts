@@ -85,9 +85,9 @@ export class Reporter {
     if (compiled !== undefined) return compiled;
     if (live.status === "failed") return thrownError(live.failure, cell, this.#host);
     const roots = this.#rootsOf(live, refused);
-    return roots.length > 0 && (live.status === "waits" || refused.size > 0)
-      ? waitsError(cell, roots)
-      : undefined;
+    if (roots.length > 0) return waitsError(cell, roots);
+    // Only what is handed in from outside can fail without a cell of its own.
+    return live.status === "waits" ? waitsError(cell, [{ name: "today" }]) : undefined;
   }
 
   /** The cells with errors of their own that keep this one waiting, in the program's order. */
@@ -104,7 +104,7 @@ export class Reporter {
       if (own) roots.set(id, taken.cell.name);
       else waiting.push(...taken.cell.takes);
     }
-    return [...roots].map(([id, name]) => ({ id, name }));
+    return [...roots.values()].map((name) => ({ name }));
   }
 }
 

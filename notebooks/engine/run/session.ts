@@ -1,4 +1,4 @@
-import type { Program } from "../compile/program.ts";
+import type { Program } from "../compile/index.ts";
 import type {
   CellId,
   CellState,
@@ -6,16 +6,14 @@ import type {
   Host,
   OutlineCell,
   Surroundings,
-  TableText,
   Units,
 } from "../types/index.ts";
-import { downstream, type LiveCell, liveCell } from "./cell.ts";
-import { isEntry, readEntry, readTable } from "./entries.ts";
-import { createGraph, type Graph } from "./graph.ts";
-import { beginRun } from "./long-work.ts";
-import { fixedValue, keyOf, makeFunction } from "./made.ts";
+import { failed, type LiveCell, liveCells, tookValue } from "./cell.ts";
+import { Definitions } from "./definitions.ts";
+import { createGraph, type Graph, type GraphEvents } from "./graph.ts";
 import { outlineOf } from "./outline.ts";
 import { Reporter } from "./report.ts";
+import { Rest, type RestEvents } from "./rest.ts";
 
 export interface SessionOptions {
   readonly host: Host;
@@ -51,11 +49,13 @@ export interface Session {
   /** Ends the long work of these cells, or of all; they have an error until something changes. */
   stop(cells?: readonly CellId[]): void;
   /** Runs the formula of a cell again, as after it was stopped. */
-  again(cell: CellId): void;
+  again(cell: CellId, turn?: number): void;
   /** When nothing is being worked out any more, long work apart; at once when that is so now. */
   settled(): Promise<{ readonly working: readonly CellId[] }>;
   /** When all is done, long work too. */
   done(): Promise<void>;
+  /** Cells that have not come to an end, as one whose promise never settles. */
+  unfinished(): readonly CellId[];
   state(cell: CellId): CellState | undefined;
   /** The value itself; undefined where there is none. */
   value(cell: CellId): unknown;
@@ -69,130 +69,67 @@ export function createSession(options: SessionOptions): Session {
   return new LiveSession(options);
 }
 
-/** How long values wait for those that come later before they are reported, in milliseconds. */
-const patienceMs = 60;
-
 class LiveSession implements Session {
   readonly outline: readonly OutlineCell[];
   readonly #options: SessionOptions;
-  readonly #host: Host;
-  readonly #wait: (ms: number) => Promise<void>;
   readonly #cells: ReadonlyMap<CellId, LiveCell>;
   readonly #byKey = new Map<string, LiveCell>();
-  readonly #entered = new Map<CellId, string | TableText>();
+  readonly #entered = new Map<CellId, Entered[CellId]>();
   readonly #graph: Graph;
+  readonly #definitions: Definitions;
   readonly #reporter: Reporter;
+  readonly #rest: Rest;
   #surroundings: Surroundings;
-  #pending = 0;
   #turn = 0;
-  #quiet = false;
-  #patient = false;
-  #disposed = false;
-  #working: readonly CellId[] = [];
-  #waiters: { readonly all: boolean; readonly resolve: () => void }[] = [];
 
   constructor(options: SessionOptions) {
+    const { host, program, entered = {}, strict = false, wait = timer } = options;
     this.#options = options;
-    this.#host = options.host;
-    this.#wait = options.wait ?? timer;
     this.#surroundings = options.surroundings;
-    for (const [id, entered] of Object.entries(options.entered ?? {})) {
-      this.#entered.set(id as CellId, entered);
+    for (const [id, value] of Object.entries(entered)) this.#entered.set(id as CellId, value);
+    this.#cells = liveCells(program);
+    for (const live of this.#cells.values()) {
+      for (const key of Object.values(live.keys)) this.#byKey.set(key, live);
     }
-    this.#cells = new Map(options.program.cells.map((cell) => [cell.id, liveCell(cell)]));
-    for (const { cell } of this.#cells.values()) {
-      for (const taken of cell.takes) this.#cells.get(taken)?.gives.add(cell.id);
-    }
-    this.outline = outlineOf(options.program.cells, options.host);
-    this.#reporter = new Reporter(this.#cells, options.host, options.strict ?? false);
-    this.#graph = createGraph(this.#events(), this.#wait);
-    this.#defineSurroundings();
-    for (const live of this.#cells.values()) this.#defineCell(live);
+    this.outline = outlineOf(program.cells, host);
+    this.#reporter = new Reporter(this.#cells, host, strict);
+    this.#graph = createGraph(this.#graphEvents(), wait);
+    this.#rest = new Rest(this.#cells, this.#restEvents(), wait);
+    this.#definitions = this.#define();
   }
 
-  #events() {
+  #graphEvents(): GraphEvents {
     return {
-      started: (key: string) => this.#started(key),
-      value: (key: string, value: unknown) => this.#gotValue(key, value),
-      failed: (key: string, error: unknown, input: string | undefined) =>
-        this.#failed(key, error, input),
-      passed: () => this.#look(),
+      started: (key) => this.#started(key),
+      value: (key, value) => this.#came(key, (live) => tookValue(live, key, value)),
+      failed: (key, error, input) => this.#came(key, (live) => failed(live, key, error, input)),
+      passed: () => this.#rest.look(),
     };
   }
 
-  #defineSurroundings(): void {
-    this.#graph.define("units", [], () => this.#surroundings.units);
-    this.#graph.define("today", [], () => this.#host.dateOf(this.#surroundings.today));
-  }
-
-  #defineCell(live: LiveCell): void {
-    const { cell, keys } = live;
-    this.#byKey.set(keys.value, live);
-    if (cell.what === "table" && cell.problem === undefined) {
-      this.#defineTable(live);
-      return;
-    }
-    this.#byKey.set(keys.formula, live);
-    this.#defineFormula(live);
-    this.#defineValue(live);
-  }
-
-  #defineTable({ cell, keys }: LiveCell): void {
-    this.#graph.define(keys.value, [], () => {
-      this.#options.onStarting?.(cell.id);
-      return readTable(this.#entered.get(cell.id) ?? cell.csv, cell.name, this.#host);
-    });
-  }
-
-  #defineFormula(live: LiveCell): void {
-    const { cell, keys } = live;
-    if (cell.problem !== undefined) {
-      this.#graph.define(keys.formula, [], () => {
-        throw new Error("not compiled");
-      });
-      return;
-    }
-    const changing = cell.inputs.flatMap(({ from }) => keyOf(from) ?? []);
-    this.#graph.define(keys.formula, changing, this.#runner(live));
-  }
-
-  /** The value of an entry is what its text stands for; of any other cell, what its formula gives. */
-  #defineValue({ cell, keys }: LiveCell): void {
-    this.#graph.define(keys.value, [keys.formula], (given) => {
-      if (!isEntry(given)) return given;
-      return readEntry(given, this.#textOf(cell.id, given.initial), cell.name);
-    });
-  }
-
-  #textOf(id: CellId, initial: string): string {
-    const entered = this.#entered.get(id);
-    return typeof entered === "string" ? entered : initial;
-  }
-
-  #runner(live: LiveCell): (...values: readonly unknown[]) => unknown {
-    const { cell } = live;
-    let made: ReturnType<typeof makeFunction> | undefined;
-    return (...values) => {
-      this.#options.onStarting?.(cell.id);
-      made ??= makeFunction(cell);
-      return made(...this.#arguments(live, values));
+  #restEvents(): RestEvents {
+    return {
+      scheduled: () => this.#graph.scheduled,
+      report: () => this.#report(),
+      settled: (working) => this.#options.onSettled?.(this.#turn, working),
     };
   }
 
-  #arguments(live: LiveCell, values: readonly unknown[]): readonly unknown[] {
-    const run = beginRun(this.#host, {
-      progress: (words, fraction) => this.#options.onProgress?.(live.cell.id, words, fraction),
-      changed: () => this.#look(),
+  #define(): Definitions {
+    const { host, onStarting, onProgress } = this.#options;
+    const definitions = new Definitions({
+      graph: this.#graph,
+      host,
+      entered: (id) => this.#entered.get(id),
+      surroundings: () => this.#surroundings,
+      starting: (id) => onStarting?.(id),
+      progress: (id, words, fraction) => onProgress?.(id, words, fraction),
+      calls: (more) => this.#rest.calls(more),
     });
-    live.run = run;
-    let next = 0;
-    return live.cell.inputs.map(({ from }) => {
-      if (keyOf(from) !== undefined) return values[next++];
-      if ("library" in from && Object.hasOwn(this.#host.longWork, from.library)) {
-        return run.stand(from.library);
-      }
-      return fixedValue(from, this.#host);
-    });
+    definitions.surroundings("units");
+    definitions.surroundings("today");
+    for (const live of this.#cells.values()) definitions.cell(live);
+    return definitions;
   }
 
   #started(key: string): void {
@@ -202,85 +139,16 @@ class LiveSession implements Session {
       live.run?.end();
       live.run = undefined;
     }
-    if (live.pending.has(key)) return;
-    live.pending.add(key);
-    this.#pending += 1;
-    this.#quiet = false;
+    this.#rest.started(live, key);
   }
 
-  #ended(live: LiveCell, key: string): void {
+  #came(key: string, take: (live: LiveCell) => void): void {
+    const live = this.#byKey.get(key);
+    if (live === undefined) return;
     live.changed = true;
-    if (live.pending.delete(key)) this.#pending -= 1;
-  }
-
-  #gotValue(key: string, value: unknown): void {
-    const live = this.#byKey.get(key);
-    if (live === undefined) return;
-    this.#ended(live, key);
-    this.#quiet = false;
-    if (key === live.keys.formula) live.entry = isEntry(value) ? value : undefined;
-    if (key === live.keys.value) {
-      live.status = "value";
-      live.value = value;
-      live.failure = undefined;
-    }
-    this.#look();
-  }
-
-  #failed(key: string, error: unknown, input: string | undefined): void {
-    const live = this.#byKey.get(key);
-    if (live === undefined) return;
-    this.#ended(live, key);
-    this.#quiet = false;
-    if (key === live.keys.formula) live.entry = undefined;
-    const waits = input !== undefined && input !== live.keys.formula;
-    if (waits) live.status = "waits";
-    // The value's own failure for want of the formula says nothing new.
-    else if (input === undefined) {
-      live.status = "failed";
-      live.failure = error;
-    }
-    if (live.status !== "value") live.value = undefined;
-    this.#look();
-  }
-
-  /** Looks whether everything has come to rest, and reports. */
-  #look(): void {
-    if (this.#disposed || this.#quiet) return;
-    if (this.#graph.scheduled) return;
-    const working = this.#stillWorking();
-    if (working === undefined) {
-      this.#reportSoon();
-      return;
-    }
-    this.#quiet = true;
-    this.#working = working;
-    this.#report();
-    this.#options.onSettled?.(this.#turn, working);
-    this.#release(working.length === 0);
-  }
-
-  /** The cells that only wait for long work; undefined while anything else is being worked out. */
-  #stillWorking(): readonly CellId[] | undefined {
-    if (this.#pending === 0) return [];
-    const pending = [...this.#cells.values()].filter((live) => live.pending.size > 0);
-    const busy = pending.filter((live) => (live.run?.working ?? 0) > 0);
-    if (busy.length === 0) return undefined;
-    const waiting = downstream(
-      busy.map(({ cell }) => cell.id),
-      this.#cells,
-    );
-    const all = pending.every((live) => busy.includes(live) || waiting.has(live.cell.id));
-    return all ? pending.map(({ cell }) => cell.id) : undefined;
-  }
-
-  #reportSoon(): void {
-    if (this.#patient || this.#options.onValues === undefined) return;
-    this.#patient = true;
-    void this.#wait(patienceMs).then(() => {
-      this.#patient = false;
-      if (!this.#disposed && !this.#quiet) this.#report();
-    });
+    take(live);
+    this.#rest.ended(live, key);
+    this.#rest.look();
   }
 
   #report(): void {
@@ -288,57 +156,51 @@ class LiveSession implements Session {
     if (states.length > 0) this.#options.onValues?.(this.#turn, states);
   }
 
-  #release(all: boolean): void {
-    const waiters = this.#waiters;
-    this.#waiters = waiters.filter((waiter) => waiter.all && !all);
-    for (const waiter of waiters) if (all || !waiter.all) waiter.resolve();
+  #inTurn(turn: number, change: () => void): void {
+    this.#turn = turn;
+    this.#rest.disturb();
+    change();
+    this.#rest.look();
   }
 
   enter(changes: Entered, turn = this.#turn + 1): void {
-    this.#begin(turn);
-    for (const [id, entered] of Object.entries(changes) as [CellId, string | TableText][]) {
-      this.#entered.set(id, entered);
-      this.#redefine(id);
-    }
-    this.#look();
+    this.#inTurn(turn, () => {
+      for (const [id, value] of Object.entries(changes) as [CellId, Entered[CellId]][]) {
+        this.#entered.set(id, value);
+        this.#readAgain(id);
+      }
+    });
   }
 
   reset(cells: readonly CellId[], turn = this.#turn + 1): void {
-    this.#begin(turn);
-    for (const id of cells) if (this.#entered.delete(id)) this.#redefine(id);
-    this.#look();
+    this.#inTurn(turn, () => {
+      for (const id of cells) if (this.#entered.delete(id)) this.#readAgain(id);
+    });
   }
 
-  #begin(turn: number): void {
-    this.#turn = turn;
-    this.#quiet = false;
-  }
-
-  #redefine(id: CellId): void {
+  #readAgain(id: CellId): void {
     const live = this.#cells.get(id);
     if (live === undefined || live.cell.problem !== undefined) return;
     live.changed = true;
-    if (live.cell.what === "table") this.#defineTable(live);
-    else if (live.entry !== undefined) this.#defineValue(live);
+    if (live.cell.what === "table") this.#definitions.table(live);
+    else if (live.entry !== undefined) this.#definitions.value(live);
   }
 
   setUnits(units: Units, turn = this.#turn + 1): void {
-    this.#begin(turn);
-    if (units !== this.#surroundings.units) {
+    this.#inTurn(turn, () => {
+      if (units === this.#surroundings.units) return;
       this.#surroundings = { ...this.#surroundings, units };
       for (const live of this.#cells.values()) live.changed = true;
-      this.#defineSurroundings();
-    }
-    this.#look();
+      this.#definitions.surroundings("units");
+    });
   }
 
   setToday(today: string, turn = this.#turn + 1): void {
-    this.#begin(turn);
-    if (today !== this.#surroundings.today) {
+    this.#inTurn(turn, () => {
+      if (today === this.#surroundings.today) return;
       this.#surroundings = { ...this.#surroundings, today };
-      this.#defineSurroundings();
-    }
-    this.#look();
+      this.#definitions.surroundings("today");
+    });
   }
 
   stop(cells: readonly CellId[] = [...this.#cells.keys()]): void {
@@ -348,27 +210,22 @@ class LiveSession implements Session {
     }
   }
 
-  again(id: CellId): void {
+  again(id: CellId, turn = this.#turn + 1): void {
     const live = this.#cells.get(id);
     if (live === undefined || live.cell.what === "table") return;
-    this.#begin(this.#turn);
-    this.#defineFormula(live);
+    this.#inTurn(turn, () => this.#definitions.formula(live));
   }
 
-  async settled(): Promise<{ readonly working: readonly CellId[] }> {
-    if (!this.#quiet) await this.#rest(false);
-    return { working: this.#working };
+  settled(): Promise<{ readonly working: readonly CellId[] }> {
+    return this.#rest.settled();
   }
 
-  async done(): Promise<void> {
-    if (!this.#quiet || this.#working.length > 0) await this.#rest(true);
+  done(): Promise<void> {
+    return this.#rest.done();
   }
 
-  #rest(all: boolean): Promise<void> {
-    if (this.#disposed) return Promise.resolve();
-    return new Promise((resolve) => {
-      this.#waiters.push({ all, resolve });
-    });
+  unfinished(): readonly CellId[] {
+    return this.#rest.unfinished();
   }
 
   state(id: CellId): CellState | undefined {
@@ -385,11 +242,9 @@ class LiveSession implements Session {
   }
 
   dispose(): void {
-    this.#disposed = true;
+    this.#rest.end();
     for (const live of this.#cells.values()) live.run?.end();
     this.#graph.dispose();
-    for (const { resolve } of this.#waiters) resolve();
-    this.#waiters = [];
   }
 }
 

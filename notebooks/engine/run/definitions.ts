@@ -1,0 +1,101 @@
+import type { CellId, Entered, Host, Surroundings } from "../types/index.ts";
+import type { LiveCell } from "./cell.ts";
+import { isEntry, readEntry, readTable } from "./entries.ts";
+import type { Definition, Graph } from "./graph.ts";
+import { beginRun } from "./long-work.ts";
+import { fixedValue, keyOf, makeFunction } from "./made.ts";
+
+export interface DefinitionsContext {
+  readonly graph: Graph;
+  readonly host: Host;
+  entered(cell: CellId): Entered[CellId] | undefined;
+  surroundings(): Surroundings;
+  starting(cell: CellId): void;
+  progress(cell: CellId, words: string, fraction: number | undefined): void;
+  calls(more: 1 | -1): void;
+}
+
+/**
+ * Puts cells into the graph. A cell has two keys, its formula's and its value's, so that typing into
+ * an entry runs the reading of its text but not its formula; a table has one.
+ */
+export class Definitions {
+  readonly #context: DefinitionsContext;
+
+  constructor(context: DefinitionsContext) {
+    this.#context = context;
+  }
+
+  surroundings(which: keyof Surroundings): void {
+    const { graph, host, surroundings } = this.#context;
+    const value = {
+      units: () => surroundings().units,
+      today: () => host.dateOf(surroundings().today),
+    };
+    graph.define(which, [], value[which]);
+  }
+
+  cell(live: LiveCell): void {
+    if (live.cell.what === "table" && live.cell.problem === undefined) {
+      this.table(live);
+      return;
+    }
+    this.formula(live);
+    this.value(live);
+  }
+
+  table({ cell, keys }: LiveCell): void {
+    const { graph, host, entered, starting } = this.#context;
+    graph.define(keys.value, [], () => {
+      starting(cell.id);
+      return readTable(entered(cell.id) ?? cell.csv, cell.name, host);
+    });
+  }
+
+  formula(live: LiveCell): void {
+    const { cell, keys } = live;
+    const { graph } = this.#context;
+    if (cell.problem !== undefined) {
+      graph.define(keys.formula, [], () => {
+        throw new Error("not compiled");
+      });
+      return;
+    }
+    const changing = cell.inputs.flatMap(({ from }) => keyOf(from) ?? []);
+    graph.define(keys.formula, changing, this.#runner(live));
+  }
+
+  /** The value of an entry is what its text stands for; of any other cell, what its formula gives. */
+  value({ cell, keys }: LiveCell): void {
+    const { graph, entered } = this.#context;
+    graph.define(keys.value, [keys.formula], (given) => {
+      if (!isEntry(given)) return given;
+      const typed = entered(cell.id);
+      return readEntry(given, typeof typed === "string" ? typed : given.initial, cell.name);
+    });
+  }
+
+  #runner(live: LiveCell): Definition {
+    let made: ReturnType<typeof makeFunction> | undefined;
+    return (...values) => {
+      this.#context.starting(live.cell.id);
+      made ??= makeFunction(live.cell);
+      return made(...this.#arguments(live, values));
+    };
+  }
+
+  #arguments(live: LiveCell, values: readonly unknown[]): readonly unknown[] {
+    const { host, progress, calls } = this.#context;
+    const run = beginRun(host, {
+      progress: (words, fraction) => progress(live.cell.id, words, fraction),
+      calls,
+    });
+    live.run = run;
+    let next = 0;
+    return live.cell.inputs.map(({ from }) => {
+      if (keyOf(from) !== undefined) return values[next++];
+      const slow = "library" in from && Object.hasOwn(host.longWork, from.library);
+      return slow ? run.stand(from.library) : fixedValue(from, host);
+    });
+  }
+}

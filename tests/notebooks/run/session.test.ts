@@ -1,0 +1,152 @@
+import { describe, expect, it } from "vitest";
+import { cell, fakeHost, open, table } from "./fake-host.ts";
+
+describe("values", () => {
+  it("works cells out in any order of standing", async () => {
+    const { session } = open(cell("b", "a + 1") + cell("a", "2 * 3"));
+    await session.settled();
+    expect(session.value("a.md#b")).toBe(7);
+    session.dispose();
+  });
+
+  it("gives one report a turn, with only what changed", async () => {
+    const { session, reports } = open(
+      cell("size", 'wholeEntry("4")') + cell("twice", "size * 2") + cell("apart", "5 + 5"),
+    );
+    await session.settled();
+    expect(reports).toHaveLength(1);
+    session.enter({ "a.md#size": "6" }, 7);
+    await session.settled();
+    expect(reports).toHaveLength(2);
+    expect(reports[1]?.turn).toBe(7);
+    expect(reports[1]?.cells.map(({ id }) => id)).toEqual(["a.md#size", "a.md#twice"]);
+    expect(session.value("a.md#twice")).toBe(12);
+  });
+
+  it("says nothing again where the shown value is the same", async () => {
+    const { session, reports } = open(cell("size", 'wholeEntry("4")') + cell("even", "[size % 2]"));
+    await session.settled();
+    session.enter({ "a.md#size": "6" });
+    await session.settled();
+    expect(reports[1]?.cells.map(({ id }) => id)).toEqual(["a.md#size"]);
+  });
+
+  it("runs only what something changed for", async () => {
+    const { session, started } = open(
+      cell("size", 'wholeEntry("4")') + cell("twice", "size * 2") + cell("apart", "5 + 5"),
+    );
+    await session.settled();
+    started.length = 0;
+    session.enter({ "a.md#size": "6" });
+    await session.settled();
+    expect(started).toEqual(["a.md#twice"]);
+  });
+});
+
+describe("entries", () => {
+  it("tell their text, limits and a problem with a path that names them", async () => {
+    const { session } = open(cell("size", 'wholeEntry("4")') + cell("twice", "size * 2"));
+    await session.settled();
+    expect(session.state("a.md#size")?.entry).toMatchObject({ text: "4", limits: "0 to 99" });
+    session.enter({ "a.md#size": "lots" });
+    await session.settled();
+    const state = session.state("a.md#size");
+    expect(state?.entry?.text).toBe("lots");
+    expect(state?.entry?.problem?.path).toEqual(["size"]);
+    expect(state?.error?.kind).toBe("problems");
+    const waiting = session.state("a.md#twice")?.error;
+    expect(waiting?.kind).toBe("waits");
+    expect(waiting?.names).toEqual(["size"]);
+  });
+
+  it("heal, and go back to their default", async () => {
+    const { session } = open(cell("size", 'wholeEntry("4")') + cell("twice", "size * 2"));
+    session.enter({ "a.md#size": "lots" });
+    await session.settled();
+    session.enter({ "a.md#size": "5" });
+    await session.settled();
+    expect(session.value("a.md#twice")).toBe(10);
+    session.reset(["a.md#size"]);
+    await session.settled();
+    expect(session.value("a.md#twice")).toBe(8);
+    expect(session.entered).toEqual({});
+  });
+});
+
+describe("surroundings", () => {
+  it("prints again in the other units without running, but for cells that name them", async () => {
+    const { session, started } = open(
+      cell("wide", "span(10)") + cell("which", "units") + cell("day", "today"),
+    );
+    await session.settled();
+    expect(session.value("a.md#day")).toEqual({ date: "2026-04-25" });
+    started.length = 0;
+    session.setUnits("metric");
+    await session.settled();
+    expect(session.state("a.md#wide")?.shown).toMatchObject({ figure: { text: "3.048 m" } });
+    expect(started).toEqual(["a.md#which"]);
+    expect(session.value("a.md#which")).toBe("metric");
+  });
+});
+
+describe("tables", () => {
+  const sizes = table("sizes", "size\n3\nx\n5") + cell("read", "readSizes(sizes)");
+  const all = sizes + cell("count", "read.rows.length");
+
+  it("leaves bad rows out and says so wherever they are missed", async () => {
+    const { session } = open(all);
+    await session.settled();
+    expect(session.value("a.md#count")).toBe(2);
+    expect(session.state("a.md#count")?.leftOut).toBe("2 of 3 sizes");
+    expect(session.state("a.md#read")?.problems[0]?.path).toEqual(["sizes", 2, "size"]);
+    expect(session.state("a.md#sizes")?.shown).toMatchObject({ kind: "table-text" });
+  });
+
+  it("takes the rows that were entered, frozen", async () => {
+    const { session } = open(all);
+    const rows = [["1"], ["2"], ["3"], ["4"]];
+    const entered = { kind: "table", name: "?", columns: ["size"], rows, decimal: "." } as const;
+    session.enter({ "a.md#sizes": entered });
+    await session.settled();
+    expect(session.value("a.md#count")).toBe(4);
+    expect(session.value("a.md#sizes")).toMatchObject({ name: "sizes" });
+    expect(Object.isFrozen(session.value("a.md#sizes"))).toBe(true);
+    expect(session.state("a.md#count")?.leftOut).toBeUndefined();
+  });
+
+  it("makes a bad row an error of the table and of all that needs it when strict", async () => {
+    const { session } = open(all + cell("apart", "1 + 1"), { strict: true });
+    await session.settled();
+    const error = session.state("a.md#sizes")?.error;
+    expect(error?.problems.map(({ path }) => path)).toEqual([["sizes", 2, "size"]]);
+    expect(session.state("a.md#count")?.error).toMatchObject({ kind: "waits", names: ["sizes"] });
+    expect(session.state("a.md#apart")?.error).toBeUndefined();
+  });
+});
+
+describe("what was handed over", () => {
+  it("lists the cells before anything runs", () => {
+    const { session } = open(cell("wide", "span(2)") + cell("twice", "[wide, wide]"));
+    expect(session.outline.map(({ id, gives }) => [id, gives])).toEqual([
+      ["a.md#wide", ["a.md#twice"]],
+      ["a.md#twice", []],
+    ]);
+    expect(session.outline[0]?.functions).toEqual([
+      { name: "span", rule: "feet as given", sources: ["S1"] },
+    ]);
+    session.dispose();
+  });
+
+  it("shows a short formula with its values", async () => {
+    const { session } = open(cell("size", 'wholeEntry("4")') + cell("twice", "size * 2"));
+    await session.settled();
+    expect(session.state("a.md#twice")?.sum).toBe("4 × 2");
+  });
+
+  it("uses the host's operators", async () => {
+    const host = { ...fakeHost(), operators: { ...fakeHost().operators, plus: () => "added" } };
+    const { session } = open(cell("a", "1 + two") + cell("two", "2"), { host });
+    await session.settled();
+    expect(session.value("a.md#a")).toBe("added");
+  });
+});
