@@ -1,0 +1,79 @@
+import { type Mass, type Money, requireMoney, requireNumber } from "../measure/index.ts";
+import { centsOf, moneyFromCents, wholeCents } from "./cents.ts";
+import type { Bought, ReceiptLine, YardReceipt } from "./receipt.ts";
+import { salesTax } from "./sales-tax.ts";
+import type { YardTerms } from "./yard-terms.ts";
+
+export interface YardReceiptOptions {
+  /** Whether the prices have the tax in them. Default: false. */
+  readonly taxIncluded?: boolean;
+  /** What the car carries in one trip. Default: everything. */
+  readonly carPayload?: Mass;
+  /** The currency, for a receipt without lines. Default: that of the first price. */
+  readonly currency?: string;
+}
+
+/**
+ * The receipt of one yard: each line is rounded to the currency's minor unit, tax is worked out
+ * once on their sum (and on delivery where the yard's terms say so), delivery is paid once, trips
+ * are paid for what is fetched and are not taxed. What the car carries sets the number of trips as
+ * far as masses are known; one trip at least where anything is fetched.
+ *
+ * @param bought what is bought there, none included: `count` from 0 to 1,000,000, `price` of one size
+ * @param terms the yard's tax, trip cost and delivery
+ * @param options `taxIncluded`, default false; `carPayload`, default no limit; `currency`
+ * @throws ProblemError where a price is no money, a count no number, a tax not from 0 to 1
+ * @rule total = sum of rounded lines + tax rounded once + delivery + trips x trip cost
+ * @source streamlined-sales-tax-2018
+ * @example
+ * const terms = { yard: "Alder", tax: 0.0725, taxOn: "goods" };
+ * const screws = { item: "3 in screws", use: "fasteners", size: 50, count: 3, price: money(0.9, "USD") };
+ * yardReceipt([screws], terms).tax // => $0.20
+ */
+export function yardReceipt(
+  bought: readonly Bought[],
+  terms: YardTerms,
+  options: YardReceiptOptions = {},
+): YardReceipt {
+  const { taxIncluded = false, currency = bought[0]?.price.currency } = options;
+  const lines = bought.map(receiptLine);
+  const goods = lines.reduce((sum, line) => sum + centsOf(line.total), 0);
+  const isDelivered = lines.some((line) => line.delivered === true && line.count > 0);
+  const delivery = isDelivered ? centsOfOptional(terms.delivery) : 0;
+  const taxed = terms.taxOn === "goods and delivery" ? goods + delivery : goods;
+  const tax = salesTax(moneyFromCents(taxed, currency), terms.tax, { included: taxIncluded });
+  const trips = tripsFor(lines, terms.payload ?? options.carPayload);
+  const tripCost = trips * centsOfOptional(terms.tripCost);
+  const sum = goods + delivery + (taxIncluded ? 0 : centsOf(tax)) + tripCost;
+  const money = (cents: number) => moneyFromCents(cents, currency);
+  return {
+    yard: terms.yard,
+    lines,
+    goods: money(goods),
+    delivery: money(delivery),
+    tax,
+    taxIncluded,
+    trips,
+    tripCost: money(tripCost),
+    total: money(sum),
+  };
+}
+
+function receiptLine(bought: Bought, index: number): ReceiptLine {
+  requireMoney(bought.price, ["bought", index + 1, "price"]);
+  requireNumber(bought.count, ["bought", index + 1, "count"], { min: 0, max: 1_000_000 });
+  const cents = wholeCents(centsOf(bought.price) * bought.count);
+  return { ...bought, total: moneyFromCents(cents, bought.price.currency) };
+}
+
+function centsOfOptional(money: Money | undefined): number {
+  return money === undefined ? 0 : wholeCents(centsOf(money));
+}
+
+function tripsFor(lines: readonly ReceiptLine[], payload: Mass | undefined): number {
+  const fetched = lines.filter((line) => line.delivered !== true && line.count > 0);
+  if (fetched.length === 0) return 0;
+  const kilograms = fetched.reduce((sum, line) => sum + (line.mass?.si ?? 0), 0);
+  if (payload === undefined) return 1;
+  return Math.max(1, Math.ceil(kilograms / payload.si - 1e-9));
+}
