@@ -3,14 +3,14 @@ import { sentence } from "./sentence.ts";
 
 /**
  * Thrown by every calculation that was given something it cannot use. It carries all problems of
- * the input at once; its message is their sentences, a line each.
+ * the input at once; its message is their sentences, a line each, unless better words are given.
  */
 export class ProblemError extends Error {
   override readonly name = "ProblemError";
   readonly problems: readonly Problem[];
 
-  constructor(problems: readonly Problem[]) {
-    super(problems.map(sentence).join("\n"));
+  constructor(problems: readonly Problem[], message?: string) {
+    super(message ?? problems.map(sentence).join("\n"));
     this.problems = problems;
   }
 }

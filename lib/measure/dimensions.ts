@@ -1,0 +1,50 @@
+import type {
+  AreaDimension,
+  DensityDimension,
+  Dimension,
+  LengthDimension,
+  MassDimension,
+  MoneyDimension,
+  NoDimension,
+  PricePerAreaDimension,
+  PricePerLengthDimension,
+  PricePerMassDimension,
+  PricePerVolumeDimension,
+  TemperatureDimension,
+  TimeDimension,
+  VolumeDimension,
+} from "./dimension.ts";
+
+// The dimensions as values; their types are in dimension.ts.
+export const noDimension: NoDimension = Object.freeze([0, 0, 0, 0, 0] as const);
+export const lengthDimension: LengthDimension = Object.freeze([1, 0, 0, 0, 0] as const);
+export const areaDimension: AreaDimension = Object.freeze([2, 0, 0, 0, 0] as const);
+export const volumeDimension: VolumeDimension = Object.freeze([3, 0, 0, 0, 0] as const);
+export const massDimension: MassDimension = Object.freeze([0, 1, 0, 0, 0] as const);
+export const timeDimension: TimeDimension = Object.freeze([0, 0, 1, 0, 0] as const);
+export const moneyDimension: MoneyDimension = Object.freeze([0, 0, 0, 1, 0] as const);
+export const temperatureDimension: TemperatureDimension = Object.freeze([0, 0, 0, 0, 1] as const);
+export const densityDimension: DensityDimension = Object.freeze([-3, 1, 0, 0, 0] as const);
+export const pricePerLengthDimension: PricePerLengthDimension = Object.freeze([
+  -1, 0, 0, 1, 0,
+] as const);
+export const pricePerAreaDimension: PricePerAreaDimension = Object.freeze([
+  -2, 0, 0, 1, 0,
+] as const);
+export const pricePerVolumeDimension: PricePerVolumeDimension = Object.freeze([
+  -3, 0, 0, 1, 0,
+] as const);
+export const pricePerMassDimension: PricePerMassDimension = Object.freeze([
+  0, -1, 0, 1, 0,
+] as const);
+
+/** Whether two dimensions are one; arrays that came out of a clone included. */
+export function sameDimension(a: Dimension, b: Dimension): boolean {
+  return a.every((exponent, place) => exponent === b[place]);
+}
+
+/** Sum of exponents, or undefined beyond the fourth power, which no calculation here has. */
+export function productDimension(a: Dimension, b: Dimension, sign: 1 | -1): Dimension | undefined {
+  const sums = a.map((exponent, place) => exponent + sign * (b[place] ?? 0) + 0);
+  return sums.some((sum) => Math.abs(sum) > 4) ? undefined : (sums as unknown as Dimension);
+}

@@ -1,0 +1,31 @@
+import { minorDigits, signOf } from "./currency.ts";
+import { decimalsFor, fixedText, type NumberStyle } from "./decimal.ts";
+
+/** An amount with its currency's sign or code: "$1,516.44", "CHF 12.00", "12.00" without one. */
+export function amountText(
+  amount: number,
+  currency: string | undefined,
+  decimals: number,
+  style: NumberStyle,
+): string {
+  const number = fixedText(Math.abs(amount), decimals, style);
+  const isZero = /^[0.,\s]*$/.test(number);
+  const sign = amount < 0 && !isZero ? (style.typographic ? "−" : "-") : "";
+  if (currency === undefined) return sign + number;
+  const mark = signOf(currency);
+  return mark === undefined ? `${sign}${currency} ${number}` : `${sign}${mark}${number}`;
+}
+
+/** Money to its minor unit. */
+export function moneyText(
+  amount: number,
+  currency: string | undefined,
+  style: NumberStyle,
+): string {
+  return amountText(amount, currency, minorDigits(currency), style);
+}
+
+/** Decimals of a price per unit: those of the currency, more where it is a fraction of a cent. */
+export function priceDecimals(amount: number, currency: string | undefined): number {
+  return Math.max(minorDigits(currency), decimalsFor(amount, 3));
+}

@@ -1,0 +1,142 @@
+import { ProblemError } from "../check/index.ts";
+import { decimalsFor, type NumberStyle, tidy, trimmedText } from "./decimal.ts";
+import { sameDimension } from "./dimensions.ts";
+import { dimensionInWords, type Kind, kindOfDimension, withArticle } from "./kinds.ts";
+import { feetInchesText, inSixteenths } from "./print-length.ts";
+import { amountText, moneyText, priceDecimals } from "./print-money.ts";
+import type { PrintedParts, PrintOptions, UnitSystem } from "./print-options.ts";
+import type { Quantity } from "./quantity.ts";
+import { siSymbol } from "./si-symbol.ts";
+import { type UnitChoice, unitChoices } from "./unit-choices.ts";
+import { unitOfText } from "./unit-text.ts";
+
+type Parts = Omit<PrintedParts, "second">;
+
+function numberStyle(options: PrintOptions): NumberStyle {
+  const { decimal = ".", grouped = true, style = "plain" } = options;
+  return { decimal, grouped, typographic: style === "typographic" };
+}
+
+function together(number: string, unit: string, options: PrintOptions): Parts {
+  const shown = number === "1" && /^(days|years)$/.test(unit) ? unit.slice(0, -1) : unit;
+  // A figure does not break from its unit on the page.
+  const gap = options.style === "typographic" ? "\u00a0" : " ";
+  return { text: shown === "" ? number : number + gap + shown, number, unit: shown };
+}
+
+function decimalsIn(choice: UnitChoice, size: number, digits: number): number {
+  return Math.max(decimalsFor(size, digits), choice.decimals ?? 0);
+}
+
+/** The largest unit that the size, as it will be printed, reaches. */
+function chosenUnit(si: number, choices: readonly UnitChoice[], digits: number): UnitChoice {
+  const reached = choices.find(({ fromSi }) => Math.abs(si) >= fromSi);
+  const small = reached ?? (choices[choices.length - 1] as UnitChoice);
+  const size = Math.abs(si) / small.unitSi;
+  const printedSi = Number(size.toFixed(decimalsIn(small, size, digits))) * small.unitSi;
+  return choices.find(({ fromSi }) => printedSi * (1 + 1e-12) >= fromSi) ?? small;
+}
+
+function inUnit(si: number, choice: UnitChoice, options: PrintOptions): Parts {
+  const value = tidy(si / choice.unitSi);
+  const decimals = decimalsIn(choice, value, options.digits ?? 3);
+  return together(trimmedText(value, decimals, numberStyle(options)), choice.symbol, options);
+}
+
+const perUnits: Readonly<
+  Partial<Record<Kind, Readonly<Record<UnitSystem, readonly [string, number]>>>>
+> = {
+  "price per length": { us: ["ft", 0.3048], metric: ["m", 1] },
+  "price per area": { us: ["sq ft", 0.09290304], metric: ["m²", 1] },
+  "price per volume": { us: ["cu yd", 0.764554857984], metric: ["m³", 1] },
+  "price per mass": { us: ["lb", 0.45359237], metric: ["kg", 1] },
+};
+
+function priceParts(q: Quantity, unit: string, unitSi: number, options: PrintOptions): Parts {
+  const amount = tidy(q.si * unitSi);
+  const number = amountText(
+    amount,
+    q.currency,
+    priceDecimals(amount, q.currency),
+    numberStyle(options),
+  );
+  return together(number, `/ ${unit}`, options);
+}
+
+function inGivenUnit(q: Quantity, symbol: string, options: PrintOptions): Parts {
+  const priced = /^\s*(?:\/|per\b)\s*(.*)$/.exec(symbol)?.[1];
+  const unit = unitOfText(priced === undefined ? symbol : `1/${priced}`);
+  const fits =
+    unit !== undefined && sameDimension(unit.dim, priced === undefined ? q.dim : withoutMoney(q));
+  if (!fits) {
+    const name = dimensionInWords(q.dim);
+    throw new ProblemError([
+      {
+        code: "wrong-unit",
+        path: ["unit"],
+        allowed: `a unit of ${name}`,
+        received: symbol,
+        remedy: `Name a unit that ${withArticle(name)} is measured in.`,
+      },
+    ]);
+  }
+  if (priced !== undefined) return priceParts(q, priced, 1 / unit.si, options);
+  return inUnit(q.si, { symbol, unitSi: unit.si, fromSi: 0 }, options);
+}
+
+function withoutMoney(q: Quantity): Quantity["dim"] {
+  const [length, mass, time, , temperature] = q.dim;
+  return q.dim[3] === 1 ? [length, mass, time, 0, temperature] : q.dim;
+}
+
+/** A quantity in one system, in parts. */
+function partsIn(q: Quantity, system: UnitSystem, options: PrintOptions): Parts {
+  if (options.unit !== undefined) return inGivenUnit(q, options.unit, options);
+  const kind = kindOfDimension(q.dim);
+  if (kind === "money")
+    return together(moneyText(q.si, q.currency, numberStyle(options)), "", options);
+  if (kind === "length" && system === "us" && options.digits === undefined && inSixteenths(q.si)) {
+    return together(feetInchesText(q.si, options.style === "typographic"), "", options);
+  }
+  const per = kind === undefined ? undefined : perUnits[kind];
+  if (per !== undefined) return priceParts(q, per[system][0], per[system][1], options);
+  const choices =
+    kind === undefined ? undefined : unitChoices(kind, system, options.liquid ?? false);
+  const coherent = { symbol: siSymbol(q), unitSi: 1, fromSi: 0 };
+  if (choices === undefined) return inUnit(q.si, coherent, options);
+  return inUnit(q.si, chosenUnit(q.si, choices, options.digits ?? 3), options);
+}
+
+/**
+ * A quantity printed in parts, for a column of figures: the figure, the unit, and the same in the
+ * other system. Options as for `printQuantity`.
+ *
+ * @throws ProblemError where `unit` does not measure the quantity (`wrong-unit`)
+ * @rule the figure is rounded half away from zero to the digits asked for
+ * @source common practice
+ * @example
+ * printParts(times(2, cubicYard)).unit // => "cu yd"
+ */
+export function printParts(q: Quantity, options: PrintOptions = {}): PrintedParts {
+  const system = options.system ?? "us";
+  const parts = partsIn(q, system, options);
+  const { unit: _given, ...free } = options;
+  const other = partsIn(q, system === "us" ? "metric" : "us", free).text;
+  return other === parts.text ? parts : { ...parts, second: other };
+}
+
+/**
+ * A quantity as people read it. US lengths under 100 ft come in feet, inches and sixteenths
+ * ("8 ft 3 1/2 in") unless a sixteenth is too coarse or `digits` is given; everything else in
+ * decimals, three significant digits, whole digits never dropped; money to its minor unit.
+ *
+ * @throws ProblemError where `unit` does not measure the quantity (`wrong-unit`)
+ * @rule the figure is rounded half away from zero to the digits asked for
+ * @source common practice
+ * @example
+ * printQuantity(times(99.5, inch)) // => "8 ft 3 1/2 in"
+ * printQuantity(times(2, cubicFoot), { system: "metric" }) // => "56.6 L"
+ */
+export function printQuantity(q: Quantity, options: PrintOptions = {}): string {
+  return partsIn(q, options.system ?? "us", options).text;
+}

@@ -1,0 +1,51 @@
+import { significantText } from "./decimal.ts";
+import type { PrintOptions } from "./print-options.ts";
+import { printParts, printQuantity } from "./print-quantity.ts";
+import { isQuantity, type Quantity, type Range } from "./quantity.ts";
+
+/** Whether a value is a range: low, likely, high and what they rest on. */
+export function isRange(value: unknown): value is Range<Quantity | number> {
+  if (typeof value !== "object" || value === null) return false;
+  const { low, likely, high, basis } = value as Partial<Range<Quantity>>;
+  const sound = (bound: unknown) => typeof bound === "number" || isQuantity(bound);
+  return sound(low) && sound(likely) && sound(high) && Array.isArray(basis);
+}
+
+function bound(value: Quantity | number, options: PrintOptions): { number: string; unit: string } {
+  if (isQuantity(value)) return printParts(value, options);
+  const { digits = 3, decimal = ".", grouped = true } = options;
+  return { number: significantText(value, digits, { decimal, grouped }), unit: "" };
+}
+
+/**
+ * A range as people read it, in one unit: "32–43 h", "3.1–3.6 cu yd". Where both ends print alike
+ * there is one figure.
+ *
+ * @throws ProblemError as `printQuantity`
+ * @rule low and high, in the unit of the high one
+ * @source common practice
+ * @example
+ * printRange({ low: times(32, hour), likely: times(36, hour), high: times(43, hour), basis: ["common practice"] }) // => "32–43 h"
+ */
+export function printRange(range: Range<Quantity | number>, options: PrintOptions = {}): string {
+  const high = bound(range.high, options);
+  const inUnit =
+    isQuantity(range.high) && high.unit !== "" ? unitOption(high.unit, options) : options;
+  const low = bound(range.low, inUnit);
+  const isOne = low.number === high.number && low.unit === high.unit;
+  const highText = isQuantity(range.high) ? printQuantity(range.high, options) : high.number;
+  if (isOne) return highText;
+  const dash =
+    /[ \u00a0]/.test(low.number + high.number) || low.number.startsWith("-") ? " – " : "–";
+  const lowText =
+    low.unit === high.unit
+      ? low.number
+      : isQuantity(range.low)
+        ? printQuantity(range.low, inUnit)
+        : low.number;
+  return `${lowText}${dash}${highText}`;
+}
+
+function unitOption(unit: string, options: PrintOptions): PrintOptions {
+  return { ...options, unit };
+}
