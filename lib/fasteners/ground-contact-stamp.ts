@@ -1,0 +1,50 @@
+import { Checks, type Density } from "../measure/index.ts";
+
+/** What a preservative's wood must hold in each use category; `null` where it is not used there. */
+export interface PreservativeRow {
+  readonly preservative: string;
+  readonly aboveGround: Density | null;
+  readonly groundContact: Density | null;
+  readonly heavyDuty: Density | null;
+}
+
+export interface GroundContactOptions {
+  /** The preservative's row, for its retention. Default: left out. */
+  readonly preservative?: PreservativeRow;
+  /** Whether the wood holds up a permanent structure or is in a severe climate. Default: no. */
+  readonly heavy?: boolean;
+}
+
+export interface GroundContactStamp {
+  /** The use category to look for on the end tag. */
+  readonly category: "UC4A" | "UC4B";
+  /** What the wood must hold; `null` where no preservative is given or it is not used so. */
+  readonly retention: Density | null;
+  /** What to look for, in a sentence. */
+  readonly look: string;
+}
+
+/**
+ * The stamp that boards of a bed must carry: ground contact, never above-ground wood, since soil
+ * lies against them and they are wetted often.
+ *
+ * @param options `preservative`: a row of the table of preservatives; `heavy`: yes or no
+ * @returns the use category, the retention for the preservative, and what to look for
+ * @throws ProblemError where `heavy` is not yes or no
+ * @rule UC4A, ground contact, for beds; UC4B where a permanent structure stands on it.
+ * @source awpa-u1, osu-treated-beds
+ * @example
+ * groundContactStamp().category // => "UC4A"
+ */
+export function groundContactStamp(options: GroundContactOptions = {}): GroundContactStamp {
+  const { preservative, heavy = false } = options;
+  new Checks().choice(heavy, [true, false], ["heavy"]).done();
+  const category = heavy ? "UC4B" : "UC4A";
+  const row = preservative ?? null;
+  const retention = row === null ? null : heavy ? row.heavyDuty : row.groundContact;
+  return {
+    category,
+    retention,
+    look: `Take boards whose end tag says GROUND CONTACT or ${category}; boards marked ABOVE GROUND or UC3B are not for beds.`,
+  };
+}

@@ -1,0 +1,27 @@
+import { type Problem, ProblemError } from "../check/index.ts";
+import { foot, inch, over, requireQuantity } from "../measure/index.ts";
+import type { Screw } from "./screw.ts";
+
+/** Throws unless there is at least one screw and every one has a length and a diameter. */
+export function requireStock(stock: readonly Screw[]): void {
+  if (!Array.isArray(stock) || stock.length === 0) {
+    const problem: Problem = {
+      code: "missing",
+      path: ["stock"],
+      allowed: "at least one screw with a length and a diameter",
+      received: "",
+      remedy: "Give the screws one can buy, as rows of the table of screws.",
+    };
+    throw new ProblemError([problem]);
+  }
+  stock.forEach((screw, at) => {
+    requireQuantity(screw.length, "length", ["stock", at + 1, "length"], {
+      min: over(inch, 4),
+      max: foot,
+    });
+    requireQuantity(screw.diameter, "length", ["stock", at + 1, "diameter"], {
+      min: over(inch, 32),
+      max: inch,
+    });
+  });
+}
