@@ -1,3 +1,4 @@
+export { type Checkable, checkableText } from "./checkable.ts";
 export { compileNotebook, isRemark, type ToCompile } from "./compile.ts";
 export type {
   CompiledCell,

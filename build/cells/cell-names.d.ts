@@ -1,0 +1,63 @@
+import type * as plot from "@observablehq/plot";
+import type * as arquero from "arquero";
+import type * as lib from "../../lib/index.ts";
+import type * as fields from "../../notebooks/fields/index.ts";
+
+// The types of what cells are handed. Where a name means something else in a cell than in the
+// library, it stands in `Changed`.
+
+/** A listed function that takes long: a cell calls it without its last argument and waits for it. */
+type Apart<F> = F extends (...given: infer A) => infer R
+  ? Required<A> extends readonly [...infer D, unknown]
+    ? (...given: D) => R
+    : never
+  : never;
+
+interface Changed {
+  readonly planBoards: Apart<typeof lib.planBoards>;
+  readonly planGarden: Apart<typeof lib.planGarden>;
+  readonly Plot: typeof plot;
+  readonly aq: typeof arquero;
+  readonly published: Readonly<Record<string, readonly Readonly<Record<string, never>>[]>>;
+}
+
+type Handed = typeof lib & typeof fields;
+
+export type CellNames = Omit<Handed, keyof Changed> & Changed;
+
+/** What stands for the operators of a formula. */
+export type Operators = Pick<
+  typeof lib,
+  | "plus"
+  | "minus"
+  | "times"
+  | "over"
+  | "remainder"
+  | "power"
+  | "negative"
+  | "less"
+  | "atMost"
+  | "more"
+  | "atLeast"
+  | "same"
+>;
+
+export interface Given {
+  readonly units: "us" | "metric";
+  readonly today: lib.CalendarDate;
+}
+
+export type TableText = lib.TableText;
+
+/** What a cell's formula gives as other cells see it: what was entered, for an entry. */
+export type Value<T> = T extends {
+  readonly entry: string;
+  readonly read: (text: string) => infer R;
+}
+  ? R extends { readonly ok: true; readonly value: infer V }
+    ? V
+    : never
+  : T;
+
+/** The values a formula with `yield` gives, one after another. */
+export type Yielded<T> = T extends AsyncGenerator<infer V> ? V : T;
