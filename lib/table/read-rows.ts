@@ -1,5 +1,5 @@
-import type { Problem } from "../check/index.ts";
-import type { Columns, RowOf } from "./column.ts";
+import { type Problem, ProblemError, type Reading } from "../check/index.ts";
+import type { CellPlace, Column, Columns, RowOf } from "./column.ts";
 import { type Headings, type Place, readHeadings } from "./heading.ts";
 import type { TableReading } from "./table-reading.ts";
 import type { TableText } from "./table-text.ts";
@@ -47,7 +47,7 @@ function readFields<C extends Columns>(table: TableText, columns: C, one: OneRow
     if (place === undefined) continue;
     const text = fields[place.index]?.trim() ?? "";
     if (text === "" && !column.must) continue;
-    const reading = column.read(text, cellPlace(table, row, place));
+    const reading = readCell(column, text, cellPlace(table, row, place));
     if (reading.ok) values[name] = reading.value;
     else problems.push(reading.problem);
   }
@@ -58,7 +58,19 @@ function readFields<C extends Columns>(table: TableText, columns: C, one: OneRow
   return values as RowOf<C>;
 }
 
-function cellPlace(table: TableText, row: number, place: Place) {
+/** A reader throws where the heading's unit is none of its kind; that too is a problem of the field. */
+function readCell(column: Column<unknown>, text: string, place: CellPlace): Reading<unknown> {
+  try {
+    return column.read(text, place);
+  } catch (error) {
+    const [problem] = error instanceof ProblemError ? error.problems : [];
+    if (problem === undefined) throw error;
+    const remedy = "Put a unit that suits the column into its heading, or one behind each number.";
+    return { ok: false, problem: { ...problem, path: place.path, remedy } };
+  }
+}
+
+function cellPlace(table: TableText, row: number, place: Place): CellPlace {
   const path = [table.name, row, place.heading];
   const { unit } = place;
   return { path, decimal: table.decimal, ...(unit === undefined ? {} : { unit }) };
