@@ -47,7 +47,7 @@ export function money(amount: number, currency?: string): Money {
  * Money rounded to the minor unit of its currency (cents; whole yen), a half away from zero.
  *
  * @rule half a minor unit rounds away from zero, judged on the decimal amount
- * @source iso-4217, streamlined-sales-tax-2018
+ * @source iso-4217, ssuta
  * @example
  * roundMoney(money(6.875, "USD")) // => "$6.88"
  */
