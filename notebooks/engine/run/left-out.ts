@@ -1,6 +1,6 @@
 import type { CellId } from "../types/index.ts";
 import type { LiveCell } from "./cell.ts";
-import { isObject, property } from "./show/safe.ts";
+import { isList, isObject, property } from "./show/safe.ts";
 import { wordsOf } from "./show/title.ts";
 
 /** Rows of tables that could not be read and were left out: by table, how many of how many. */
@@ -30,7 +30,7 @@ export function leftOutOf(leftOut: LeftOut | undefined): string | undefined {
 function ownLeftOut(value: unknown): [string, { kept: number; given: number }] | undefined {
   if (!isObject(value) || property(value, "kind") !== "reading") return undefined;
   const [table, rows, given] = ["table", "rows", "given"].map((key) => property(value, key));
-  if (typeof table !== "string" || !Array.isArray(rows) || typeof given !== "number") {
+  if (typeof table !== "string" || !isList(rows) || typeof given !== "number") {
     return undefined;
   }
   const kept = new Set(rows.map((row, index) => (isObject(row) ? property(row, "row") : index)));

@@ -29,7 +29,7 @@ export class Reporter {
     for (const live of this.#cells.values()) {
       if (!live.changed && !this.#strict) continue;
       live.changed = false;
-      const state = this.#stateOf(live, around);
+      const state = this.#safeState(live, around);
       const text = state === undefined ? "" : JSON.stringify(state);
       if (state === undefined || text === live.sent) continue;
       live.sent = text;
@@ -41,7 +41,18 @@ export class Reporter {
   /** The state of one cell as it is now; undefined where nothing is known of it yet. */
   state(id: CellId, entered: Texts, units: Units): CellState | undefined {
     const live = this.#cells.get(id);
-    return live === undefined ? undefined : this.#stateOf(live, this.#around(entered, units));
+    return live === undefined ? undefined : this.#safeState(live, this.#around(entered, units));
+  }
+
+  /** A value made to do harm when it is looked at does it to its own cell only. */
+  #safeState(live: LiveCell, around: Around): CellState | undefined {
+    try {
+      return this.#stateOf(live, around);
+    } catch (error) {
+      const { cell } = live;
+      const failure = thrownError(error, cell, this.#host);
+      return { id: cell.id, error: failure, cautions: [], problems: [] };
+    }
   }
 
   #around(entered: Texts, units: Units): Around {

@@ -1,7 +1,7 @@
 import type { EngineProblem, Host, ShownCaution, ShownProblem } from "../../types/index.ts";
 import { withSentence } from "../failures.ts";
 import { limits } from "./limits.ts";
-import { capped, isObject, itemsOf, ownKeys, property } from "./safe.ts";
+import { capped, isList, isObject, itemsOf, ownKeys, property } from "./safe.ts";
 
 /** How far into a value cautions and problems are looked for. */
 const depthOfAsides = 2;
@@ -33,7 +33,7 @@ export function cautionOf(value: unknown): ShownCaution | undefined {
     fact: capped(fact, limits.text),
     advice: capped(advice, limits.text),
     defersTo: typeof defersTo === "string" ? capped(defersTo, limits.text) : "",
-    sources: Array.isArray(sources) ? itemsOf(sources, limits.items).filter(isText) : [],
+    sources: isList(sources) ? itemsOf(sources, limits.items).filter(isText) : [],
     ...(typeof because === "string" ? { because: capped(because, limits.text) } : {}),
   };
 }
@@ -62,7 +62,7 @@ export function problemOf(value: unknown): EngineProblem | undefined {
     allowed: capped(allowed, limits.text),
     received: capped(received, limits.text),
     remedy: capped(remedy, limits.text),
-    ...(Array.isArray(also) ? { also: itemsOf(also, limits.items).filter(isPath) } : {}),
+    ...(isList(also) ? { also: itemsOf(also, limits.items).filter(isPath) } : {}),
   };
 }
 
@@ -70,10 +70,10 @@ function gathered(value: unknown, key: string, limit: number): readonly unknown[
   const found: unknown[] = [];
   const look = (inner: unknown, depth: number): void => {
     if (!isObject(inner) || found.length >= limit) return;
-    const list = Array.isArray(inner) ? undefined : property(inner, key);
-    if (Array.isArray(list)) found.push(...itemsOf(list, limit));
+    const list = isList(inner) ? undefined : property(inner, key);
+    if (isList(list)) found.push(...itemsOf(list, limit));
     if (depth >= depthOfAsides) return;
-    const parts = Array.isArray(inner)
+    const parts = isList(inner)
       ? itemsOf(inner, limits.rows)
       : ownKeys(inner, limits.fields).map((name) => property(inner, name));
     for (const part of parts) look(part, depth + 1);
@@ -88,7 +88,7 @@ function isText(value: unknown): value is string {
 
 function isPath(value: unknown): value is readonly (string | number)[] {
   return (
-    Array.isArray(value) &&
+    isList(value) &&
     itemsOf(value, 12).every((step) => typeof step === "string" || typeof step === "number")
   );
 }

@@ -1,6 +1,6 @@
 import type { Figure, Host, Units } from "../../types/index.ts";
 import { limits } from "./limits.ts";
-import { capped, property, tried } from "./safe.ts";
+import { capped, isA, property, tried } from "./safe.ts";
 
 /** The value as the library prints it, or as a plain number or word; undefined for anything else. */
 export function figureOf(value: unknown, host: Host, units: Units): Figure | undefined {
@@ -28,7 +28,7 @@ export function textFigure(text: string): Figure {
 function printed(value: object, host: Host, units: Units): Figure | undefined {
   const figure = tried(() => host.print(value, units), undefined);
   if (figure !== undefined) return figure;
-  if (value instanceof Date) return textFigure(tried(() => value.toISOString(), "no date"));
+  if (isA(value, Date)) return textFigure(tried(() => value.toISOString(), "no date"));
   return undefined;
 }
 

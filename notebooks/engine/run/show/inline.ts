@@ -1,7 +1,7 @@
 import type { Figure, Host, Units } from "../../types/index.ts";
 import { figureOf, textFigure } from "./figure.ts";
 import { limits } from "./limits.ts";
-import { capped, isObject, itemsOf, ownKeys, plainText, property, tried } from "./safe.ts";
+import { capped, isList, isObject, itemsOf, ownKeys, plainText, property } from "./safe.ts";
 
 /** Keys of a record that say something about it and are shown in a place of their own. */
 export const asideKeys: ReadonlySet<string> = new Set(["cautions", "problems", "remarks"]);
@@ -20,7 +20,7 @@ function inlineText(value: unknown, host: Host, units: Units, depth: number): st
   if (!isObject(value)) return plainText(value);
   if (depth >= limits.depth) return "…";
   const part = (inner: unknown) => inlineText(inner, host, units, depth + 1);
-  if (tried(() => Array.isArray(value), false)) {
+  if (isList(value)) {
     const items = itemsOf(value as readonly unknown[], limits.items);
     return items
       .map(part)

@@ -1,5 +1,5 @@
 import type { Host, TableText, Units } from "../../types/index.ts";
-import { isObject, itemsOf, ownKeys, plainText, property, tried } from "./safe.ts";
+import { isA, isList, isObject, itemsOf, ownKeys, plainText, property, tried } from "./safe.ts";
 import { frameRows, isTableText } from "./show.ts";
 
 const deepest = 12;
@@ -20,6 +20,10 @@ interface Place {
 }
 
 function json(value: unknown, place: Place): unknown {
+  return tried(() => jsonPart(value, place), null);
+}
+
+function jsonPart(value: unknown, place: Place): unknown {
   if (value === undefined || value === null) return null;
   if (typeof value === "boolean" || typeof value === "string") return value;
   if (typeof value === "number") return Number.isFinite(value) ? value : null;
@@ -33,14 +37,14 @@ function json(value: unknown, place: Place): unknown {
 function jsonObject(value: object, place: Place): unknown {
   const list = (items: readonly unknown[]) =>
     itemsOf(items, longest).map((item) => json(item, place));
-  if (tried(() => Array.isArray(value), false)) return list(value as readonly unknown[]);
+  if (isList(value)) return list(value as readonly unknown[]);
   if (isTableText(value)) return textRows(value);
-  if (value instanceof Date) return tried(() => value.toISOString(), null);
-  if (value instanceof Set) return list([...value]);
-  if (value instanceof Map) return fields([...value], place);
+  if (isA(value, Date)) return tried(() => value.toISOString(), null);
+  if (isA(value, Set)) return list([...value]);
+  if (isA(value, Map)) return fields([...value], place);
   if (property(value, "kind") === "reading") {
     const rows = property(value, "rows");
-    if (Array.isArray(rows)) return list(rows);
+    if (isList(rows)) return list(rows);
   }
   const rows = frameRows(value);
   if (rows !== undefined) return list(rows);
@@ -66,7 +70,7 @@ function textRows(table: TableText): unknown {
     Object.fromEntries(
       table.columns.map((column, index) => [
         plainText(column),
-        Array.isArray(row) ? plainText(row[index] ?? "") : "",
+        isList(row) ? plainText(row[index] ?? "") : "",
       ]),
     ),
   );

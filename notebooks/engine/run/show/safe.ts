@@ -31,6 +31,16 @@ export function isObject(value: unknown): value is object {
   return typeof value === "object" && value !== null;
 }
 
+/** As `Array.isArray`, which throws at a revoked proxy. */
+export function isList(value: unknown): value is readonly unknown[] {
+  return tried(() => Array.isArray(value), false);
+}
+
+/** As `instanceof`, which a proxy may make throw. */
+export function isA<T>(value: unknown, kind: new (...values: never[]) => T): value is T {
+  return tried(() => value instanceof kind, false);
+}
+
 /** The items of an array, at most `limit`, read one by one so that holes and lies do no harm. */
 export function itemsOf(value: readonly unknown[], limit: number): readonly unknown[] {
   const length = tried(() => value.length, 0);
@@ -49,6 +59,6 @@ export function capped(text: string, limit: number): string {
 /** Words for what has no better text: the message of an error, the text of a value. */
 export function plainText(value: unknown): string {
   if (typeof value === "function") return "a function";
-  if (value instanceof Error) return tried(() => String(value.message), "an error");
+  if (isA(value, Error)) return tried(() => String(value.message), "an error");
   return tried(() => String(value), "a value that cannot be shown");
 }

@@ -4,7 +4,17 @@ import { showDrawing, showElement } from "./drawing.ts";
 import { figureOf } from "./figure.ts";
 import { asideKeys } from "./inline.ts";
 import { limits } from "./limits.ts";
-import { capped, isObject, itemsOf, ownKeys, plainText, property, tried } from "./safe.ts";
+import {
+  capped,
+  isA,
+  isList,
+  isObject,
+  itemsOf,
+  ownKeys,
+  plainText,
+  property,
+  tried,
+} from "./safe.ts";
 import { isRecords, showRecords } from "./table.ts";
 import { titleOf } from "./title.ts";
 
@@ -13,10 +23,7 @@ import { titleOf } from "./title.ts";
  * limited size (see `limits`).
  */
 export function show(value: unknown, host: Host, units: Units): Shown {
-  return tried(() => shown(value, { host, units, depth: 0, above: [] }), {
-    kind: "text",
-    text: "a value that cannot be shown",
-  });
+  return shown(value, { host, units, depth: 0, above: [] });
 }
 
 interface Place {
@@ -27,7 +34,13 @@ interface Place {
   readonly above: readonly object[];
 }
 
+const notShown: Shown = { kind: "text", text: "a value that cannot be shown" };
+
 function shown(value: unknown, place: Place): Shown {
+  return tried(() => shownPart(value, place), notShown);
+}
+
+function shownPart(value: unknown, place: Place): Shown {
   if (value === undefined || value === null) return { kind: "nothing" };
   if (typeof value === "string") return { kind: "text", text: capped(value, limits.text) };
   const figure = figureOf(value, place.host, place.units);
@@ -40,14 +53,14 @@ function shown(value: unknown, place: Place): Shown {
 
 function shownObject(value: object, place: Place): Shown {
   const { host, units } = place;
-  if (Array.isArray(value)) return shownList(value, place);
+  if (isList(value)) return shownList(value, place);
   const whole = showTableText(value) ?? showDrawing(value) ?? showElement(value);
   if (whole !== undefined) return whole;
   const rows = readingRows(value) ?? frameRows(value);
   if (rows !== undefined) return showRecords(rows, host, units, new Set([...asideKeys, "row"]));
-  if (value instanceof Map) return shownFields([...value].slice(0, limits.fields), place);
-  if (value instanceof Set) return shownList([...value], place);
-  if (value instanceof Error) return { kind: "text", text: capped(plainText(value), limits.text) };
+  if (isA(value, Map)) return shownFields([...value].slice(0, limits.fields), place);
+  if (isA(value, Set)) return shownList([...value], place);
+  if (isA(value, Error)) return { kind: "text", text: capped(plainText(value), limits.text) };
   const fields = ownKeys(value, limits.fields).filter((key) => !asideKeys.has(key));
   return shownFields(
     fields.map((key) => [key, property(value, key)]),
@@ -82,7 +95,7 @@ function shownList(value: readonly unknown[], place: Place): Shown {
 /** The typed rows of a reading, as the library's readers give them. */
 function readingRows(value: object): readonly unknown[] | undefined {
   const rows = property(value, "rows");
-  return property(value, "kind") === "reading" && Array.isArray(rows) ? rows : undefined;
+  return property(value, "kind") === "reading" && isList(rows) ? rows : undefined;
 }
 
 /** The rows of a table of columns, as arquero makes them. */
@@ -90,7 +103,7 @@ export function frameRows(value: object): readonly unknown[] | undefined {
   if (typeof property(value, "objects") !== "function") return undefined;
   if (typeof property(value, "columnNames") !== "function") return undefined;
   const rows = tried(() => (value as { objects(): unknown }).objects(), undefined);
-  return Array.isArray(rows) ? rows : undefined;
+  return isList(rows) ? rows : undefined;
 }
 
 function showTableText(value: object): Shown | undefined {
@@ -100,9 +113,7 @@ function showTableText(value: object): Shown | undefined {
   return {
     kind: "table-text",
     columns: line(value.columns),
-    rows: itemsOf(value.rows, limits.tableTextRows).map((row) =>
-      Array.isArray(row) ? line(row) : [],
-    ),
+    rows: itemsOf(value.rows, limits.tableTextRows).map((row) => (isList(row) ? line(row) : [])),
     decimal: value.decimal === "," ? "," : ".",
   };
 }
@@ -111,7 +122,7 @@ export function isTableText(value: unknown): value is TableText {
   return (
     isObject(value) &&
     property(value, "kind") === "table" &&
-    Array.isArray(property(value, "columns")) &&
-    Array.isArray(property(value, "rows"))
+    isList(property(value, "columns")) &&
+    isList(property(value, "rows"))
   );
 }

@@ -2,7 +2,7 @@ import type { Figure, Host, Shown, ShownColumn, Units } from "../../types/index.
 import { isPrintable } from "./figure.ts";
 import { asideKeys, inlineFigure } from "./inline.ts";
 import { limits } from "./limits.ts";
-import { isObject, itemsOf, ownKeys, property, tried } from "./safe.ts";
+import { isList, isObject, itemsOf, ownKeys, property, tried } from "./safe.ts";
 import { titleOf } from "./title.ts";
 
 type ShownTable = Extract<Shown, { kind: "table" }>;
@@ -11,12 +11,7 @@ type ShownTable = Extract<Shown, { kind: "table" }>;
 export function isRecords(items: readonly unknown[], host: Host, units: Units): boolean {
   return (
     items.length > 0 &&
-    items.every(
-      (item) =>
-        isObject(item) &&
-        !tried(() => Array.isArray(item), false) &&
-        !isPrintable(item, host, units),
-    )
+    items.every((item) => isObject(item) && !isList(item) && !isPrintable(item, host, units))
   );
 }
 

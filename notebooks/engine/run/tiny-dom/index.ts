@@ -1,0 +1,2 @@
+export { TinyDocument } from "./document.ts";
+export { svgSpace, TinyElement } from "./element.ts";
