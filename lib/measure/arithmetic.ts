@@ -111,7 +111,7 @@ function combined(operation: Operation, sign: 1 | -1, a: unknown, b: unknown): u
  * @rule only like is added to like
  * @source common practice
  * @example
- * plus(times(8, foot), times(3.5, inch)) // => "8 ft 3 1/2 in"
+ * plus(times(8, foot), times(3.5, inch)) // => 8 ft 3 1/2 in
  */
 export function plus(a: number, b: number): number;
 export function plus(a: string, b: string | number): string;
@@ -131,7 +131,7 @@ export function plus(a: unknown, b: unknown): unknown {
  * @rule only like is subtracted from like
  * @source common practice
  * @example
- * minus(foot, inch) // => "11 in"
+ * minus(foot, inch) // => 11 in
  */
 export function minus(a: number, b: number): number;
 export function minus<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D>>): Named<D>;
@@ -148,7 +148,7 @@ export function minus(a: unknown, b: unknown): unknown {
  * @rule exponents of dimensions add
  * @source common practice
  * @example
- * times(times(4, foot), times(8, foot)) // => "32 sq ft"
+ * times(times(4, foot), times(8, foot)) // => 32 sq ft
  */
 export function times(a: number, b: number): number;
 export function times<D extends Dimension>(a: number, b: Quantity<D>): Named<D>;
@@ -198,7 +198,7 @@ function rest(a: number, b: number): number {
  * @rule a less b times the whole turns of a in b
  * @source common practice
  * @example
- * remainder(times(99, inch), times(2, foot)) // => "3 in"
+ * remainder(times(99, inch), times(2, foot)) // => 3 in
  */
 export function remainder(a: number, b: number): number;
 export function remainder<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D>>): Named<D>;

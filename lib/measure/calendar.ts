@@ -20,7 +20,16 @@ export function daysInMonth(year: number, month: number): number {
   return month === 2 && isLeap ? 29 : (monthDays[month - 1] ?? 0);
 }
 
-/** Whether a value is a date: whole year 1 to 9999, and month and day that exist where given. */
+/**
+ * Whether a value is a date: a whole year from 1 to 9999, with a month and day that exist where
+ * they are given, and nothing else in the record.
+ *
+ * @rule the Gregorian calendar's months and leap years
+ * @source iso-8601
+ * @example
+ * isCalendarDate({ year: 2024, month: 2, day: 29 }) // => true
+ * isCalendarDate({ year: 2026, month: 2, day: 29 }) // => false
+ */
 export function isCalendarDate(value: unknown): value is CalendarDate {
   if (typeof value !== "object" || value === null) return false;
   const { year, month, day, ...rest } = value as Record<string, unknown>;

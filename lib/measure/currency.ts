@@ -31,7 +31,14 @@ export function signOf(currency: string): string | undefined {
   return Object.keys(currencySigns).find((sign) => currencySigns[sign] === currency);
 }
 
-/** Whether a text is an ISO 4217 code known here. */
+/**
+ * Whether a text is an ISO 4217 code known here, in capitals.
+ *
+ * @rule the code is on the standard's list
+ * @source iso-4217
+ * @example
+ * isCurrencyCode("EUR") // => true
+ */
 export function isCurrencyCode(text: string): boolean {
   return known.has(text);
 }

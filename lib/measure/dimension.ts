@@ -52,16 +52,29 @@ export type Inverse<A extends Dimension> = readonly [
   Opposites[A[4]],
 ];
 
+/** No dimension: plain numbers. */
 export type NoDimension = readonly [0, 0, 0, 0, 0];
+/** The dimension of lengths. */
 export type LengthDimension = readonly [1, 0, 0, 0, 0];
+/** The dimension of areas: length². */
 export type AreaDimension = readonly [2, 0, 0, 0, 0];
+/** The dimension of volumes: length³. */
 export type VolumeDimension = readonly [3, 0, 0, 0, 0];
+/** The dimension of masses. */
 export type MassDimension = readonly [0, 1, 0, 0, 0];
+/** The dimension of durations. */
 export type TimeDimension = readonly [0, 0, 1, 0, 0];
+/** The dimension of money. */
 export type MoneyDimension = readonly [0, 0, 0, 1, 0];
+/** The dimension of temperature differences. */
 export type TemperatureDimension = readonly [0, 0, 0, 0, 1];
+/** The dimension of densities: mass per volume. */
 export type DensityDimension = readonly [-3, 1, 0, 0, 0];
+/** The dimension of prices per length. */
 export type PricePerLengthDimension = readonly [-1, 0, 0, 1, 0];
+/** The dimension of prices per area. */
 export type PricePerAreaDimension = readonly [-2, 0, 0, 1, 0];
+/** The dimension of prices per volume. */
 export type PricePerVolumeDimension = readonly [-3, 0, 0, 1, 0];
+/** The dimension of prices per mass. */
 export type PricePerMassDimension = readonly [0, -1, 0, 1, 0];

@@ -17,13 +17,21 @@ import type {
 
 // The dimensions as values; their types are in dimension.ts.
 export const noDimension: NoDimension = Object.freeze([0, 0, 0, 0, 0] as const);
+/** The dimension of lengths, to make a quantity of a value in metres. */
 export const lengthDimension: LengthDimension = Object.freeze([1, 0, 0, 0, 0] as const);
+/** The dimension of areas, to make a quantity of a value in square metres. */
 export const areaDimension: AreaDimension = Object.freeze([2, 0, 0, 0, 0] as const);
+/** The dimension of volumes, to make a quantity of a value in cubic metres. */
 export const volumeDimension: VolumeDimension = Object.freeze([3, 0, 0, 0, 0] as const);
+/** The dimension of masses, to make a quantity of a value in kilograms. */
 export const massDimension: MassDimension = Object.freeze([0, 1, 0, 0, 0] as const);
+/** The dimension of durations, to make a quantity of a value in seconds. */
 export const timeDimension: TimeDimension = Object.freeze([0, 0, 1, 0, 0] as const);
+/** The dimension of money; `money` makes one with its currency checked. */
 export const moneyDimension: MoneyDimension = Object.freeze([0, 0, 0, 1, 0] as const);
+/** The dimension of temperature differences, in kelvins. */
 export const temperatureDimension: TemperatureDimension = Object.freeze([0, 0, 0, 0, 1] as const);
+/** The dimension of densities, to make a quantity of a value in kg/m³. */
 export const densityDimension: DensityDimension = Object.freeze([-3, 1, 0, 0, 0] as const);
 export const pricePerLengthDimension: PricePerLengthDimension = Object.freeze([
   -1, 0, 0, 1, 0,

@@ -106,7 +106,7 @@ function refuse(problem: Problem | undefined): void {
  * @rule the dimension is the kind's and the value is within the bounds
  * @source common practice
  * @example
- * requireQuantity(foot, "length", ["depth"], { min: inch }) // => "1 ft"
+ * requireQuantity(foot, "length", ["depth"], { min: inch }) // => 1 ft
  */
 export function requireQuantity<K extends Kind>(
   value: unknown,
@@ -125,7 +125,7 @@ export function requireQuantity<K extends Kind>(
  * @rule the dimension is money and the value is within the bounds
  * @source common practice
  * @example
- * requireMoney(money(5, "USD"), ["price"]) // => "$5.00"
+ * requireMoney(money(5, "USD"), ["price"]) // => $5.00
  */
 export function requireMoney(value: unknown, path: Path, bounds: Bounds<Money> = {}): Money {
   return requireQuantity(value, "money", path, bounds);

@@ -42,7 +42,7 @@ export function quantityJson(q: Quantity, system: UnitSystem = "us"): QuantityJs
  * @rule records that are quantities are made anew
  * @source common practice
  * @example
- * reviveQuantities({ depth: { si: 0.3048, dim: [1, 0, 0, 0, 0] } }).depth // => "1 ft"
+ * reviveQuantities({ depth: { si: 0.3048, dim: [1, 0, 0, 0, 0] } }).depth // => 1 ft
  */
 export function reviveQuantities<T>(value: T): T {
   return revived(value, new Map()) as T;

@@ -15,7 +15,7 @@ import { sumOf } from "./sums.ts";
  * @rule amount with its currency
  * @source iso-4217
  * @example
- * money(1516.44, "USD") // => "$1,516.44"
+ * money(1516.44, "USD") // => $1,516.44
  */
 export function money(amount: number, currency?: string): Money {
   if (typeof amount !== "number" || !Number.isFinite(amount)) {
@@ -49,7 +49,7 @@ export function money(amount: number, currency?: string): Money {
  * @rule half a minor unit rounds away from zero, judged on the decimal amount
  * @source iso-4217, ssuta
  * @example
- * roundMoney(money(6.875, "USD")) // => "$6.88"
+ * roundMoney(money(6.875, "USD")) // => $6.88
  */
 export function roundMoney(m: Money): Money {
   return quantity(roundHalfAway(m.si, minorDigits(m.currency)), moneyDimension, m.currency);
@@ -62,7 +62,7 @@ export function roundMoney(m: Money): Money {
  * @rule amounts of one currency add
  * @source common practice
  * @example
- * addMoney(money(23.5, "USD"), money(12)) // => "$35.50"
+ * addMoney(money(23.5, "USD"), money(12)) // => $35.50
  */
 export function addMoney(...amounts: readonly Money[]): Money {
   return sumOf(amounts);

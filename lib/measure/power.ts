@@ -42,7 +42,7 @@ type Raised<D extends Dimension, N extends number> = N extends 0
  * @rule exponents of the dimension are multiplied by the power
  * @source common practice
  * @example
- * power(times(2, foot), 3) // => "8 cu ft"
+ * power(times(2, foot), 3) // => 8 cu ft
  */
 export function power(base: number, exponent: number): number;
 export function power<D extends Dimension, const N extends number>(
@@ -76,7 +76,7 @@ export function power(base: unknown, exponent: unknown): unknown {
  * @rule zero less the value
  * @source common practice
  * @example
- * negative(times(2, inch)) // => "-2 in"
+ * negative(times(2, inch)) // => -2 in
  */
 export function negative(value: number): number;
 export function negative<D extends Dimension>(value: Quantity<D>): Named<D>;
@@ -94,7 +94,7 @@ export function negative(value: unknown): unknown {
  * @rule the value, or its negative where it is below zero
  * @source common practice
  * @example
- * absolute(negative(inch)) // => "1 in"
+ * absolute(negative(inch)) // => 1 in
  */
 export function absolute(value: number): number;
 export function absolute<D extends Dimension>(value: Quantity<D>): Named<D>;

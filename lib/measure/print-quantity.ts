@@ -1,14 +1,15 @@
-import { ProblemError } from "../check/index.ts";
+import { type ProblemCode, ProblemError } from "../check/index.ts";
 import { decimalsFor, type NumberStyle, tidy, trimmedText } from "./decimal.ts";
 import { sameDimension } from "./dimensions.ts";
 import { dimensionInWords, type Kind, kindOfDimension, withArticle } from "./kinds.ts";
 import { feetInchesText, inSixteenths } from "./print-length.ts";
 import { amountText, moneyText, priceDecimals } from "./print-money.ts";
 import type { PrintedParts, PrintOptions, UnitSystem } from "./print-options.ts";
-import type { Quantity } from "./quantity.ts";
+import { isQuantity, type Quantity } from "./quantity.ts";
 import { siSymbol } from "./si-symbol.ts";
 import { type UnitChoice, unitChoices } from "./unit-choices.ts";
 import { unitOfText } from "./unit-text.ts";
+import { cubicYard, foot, pound, squareFoot } from "./units.ts";
 
 type Parts = Omit<PrintedParts, "second">;
 
@@ -30,6 +31,8 @@ function decimalsIn(choice: UnitChoice, size: number, digits: number): number {
 
 /** The largest unit that the size, as it will be printed, reaches. */
 function chosenUnit(si: number, choices: readonly UnitChoice[], digits: number): UnitChoice {
+  const home = choices.find((choice) => choice.home === true);
+  if (si === 0 && home !== undefined) return home;
   const reached = choices.find(({ fromSi }) => Math.abs(si) >= fromSi);
   const small = reached ?? (choices[choices.length - 1] as UnitChoice);
   const size = Math.abs(si) / small.unitSi;
@@ -46,10 +49,10 @@ function inUnit(si: number, choice: UnitChoice, options: PrintOptions): Parts {
 const perUnits: Readonly<
   Partial<Record<Kind, Readonly<Record<UnitSystem, readonly [string, number]>>>>
 > = {
-  "price per length": { us: ["ft", 0.3048], metric: ["m", 1] },
-  "price per area": { us: ["sq ft", 0.09290304], metric: ["m²", 1] },
-  "price per volume": { us: ["cu yd", 0.764554857984], metric: ["m³", 1] },
-  "price per mass": { us: ["lb", 0.45359237], metric: ["kg", 1] },
+  "price per length": { us: ["ft", foot.si], metric: ["m", 1] },
+  "price per area": { us: ["sq ft", squareFoot.si], metric: ["m²", 1] },
+  "price per volume": { us: ["cu yd", cubicYard.si], metric: ["m³", 1] },
+  "price per mass": { us: ["lb", pound.si], metric: ["kg", 1] },
 };
 
 function priceParts(q: Quantity, unit: string, unitSi: number, options: PrintOptions): Parts {
@@ -89,6 +92,23 @@ function withoutMoney(q: Quantity): Quantity["dim"] {
   return q.dim[3] === 1 ? [length, mass, time, 0, temperature] : q.dim;
 }
 
+function refuse(code: ProblemCode, name: string, received: unknown, allowed: string): never {
+  const problem = { code, path: [name], allowed, received: String(received ?? "") };
+  throw new ProblemError([{ ...problem, remedy: `Give ${allowed}.` }]);
+}
+
+/** Refuses what cannot be printed, so that no page ever says NaN. */
+function requirePrintable(q: unknown, { digits = 3, system = "us" }: PrintOptions): void {
+  if (q === undefined || q === null) refuse("missing", "quantity", "", "a quantity");
+  if (typeof q === "number") refuse("wrong-unit", "quantity", q, "a quantity, as times(3, foot)");
+  if (!isQuantity(q)) refuse("unreadable", "quantity", typeof q, "a quantity");
+  if (!Number.isFinite(q.si)) refuse("unreadable", "quantity", q.si, "a finite quantity");
+  if (system !== "us" && system !== "metric") refuse("unknown", "system", system, "us or metric");
+  if (!Number.isInteger(digits)) refuse("unreadable", "digits", digits, "a whole number of digits");
+  if (digits < 1) refuse("too-small", "digits", digits, "1 to 15 digits");
+  if (digits > 15) refuse("too-large", "digits", digits, "1 to 15 digits");
+}
+
 /** A quantity in one system, in parts. */
 function partsIn(q: Quantity, system: UnitSystem, options: PrintOptions): Parts {
   if (options.unit !== undefined) return inGivenUnit(q, options.unit, options);
@@ -111,13 +131,15 @@ function partsIn(q: Quantity, system: UnitSystem, options: PrintOptions): Parts 
  * A quantity printed in parts, for a column of figures: the figure, the unit, and the same in the
  * other system. Options as for `printQuantity`.
  *
- * @throws ProblemError where `unit` does not measure the quantity (`wrong-unit`)
+ * @throws ProblemError for what is no finite quantity (`missing`, `wrong-unit`, `unreadable`), for
+ * a `unit` that does not measure it (`wrong-unit`), for `digits` outside 1 to 15
  * @rule the figure is rounded half away from zero to the digits asked for
  * @source common practice
  * @example
  * printParts(times(2, cubicYard)).unit // => "cu yd"
  */
 export function printParts(q: Quantity, options: PrintOptions = {}): PrintedParts {
+  requirePrintable(q, options);
   const system = options.system ?? "us";
   const parts = partsIn(q, system, options);
   const { unit: _given, ...free } = options;
@@ -130,7 +152,8 @@ export function printParts(q: Quantity, options: PrintOptions = {}): PrintedPart
  * ("8 ft 3 1/2 in") unless a sixteenth is too coarse or `digits` is given; everything else in
  * decimals, three significant digits, whole digits never dropped; money to its minor unit.
  *
- * @throws ProblemError where `unit` does not measure the quantity (`wrong-unit`)
+ * @throws ProblemError for what is no finite quantity (`missing`, `wrong-unit`, `unreadable`), for
+ * a `unit` that does not measure it (`wrong-unit`), for `digits` outside 1 to 15
  * @rule the figure is rounded half away from zero to the digits asked for
  * @source common practice
  * @example
@@ -138,5 +161,6 @@ export function printParts(q: Quantity, options: PrintOptions = {}): PrintedPart
  * printQuantity(times(2, cubicFoot), { system: "metric" }) // => "56.6 L"
  */
 export function printQuantity(q: Quantity, options: PrintOptions = {}): string {
+  requirePrintable(q, options);
   return partsIn(q, options.system ?? "us", options).text;
 }

@@ -3,7 +3,14 @@ import type { PrintOptions } from "./print-options.ts";
 import { printParts, printQuantity } from "./print-quantity.ts";
 import { isQuantity, type Quantity, type Range } from "./quantity.ts";
 
-/** Whether a value is a range: low, likely, high and what they rest on. */
+/**
+ * Whether a value is a range: low, likely, high and what they rest on.
+ *
+ * @rule three quantities or numbers and a list of sources
+ * @source common practice
+ * @example
+ * isRange({ low: 1, likely: 2, high: 3, basis: ["common practice"] }) // => true
+ */
 export function isRange(value: unknown): value is Range<Quantity | number> {
   if (typeof value !== "object" || value === null) return false;
   const { low, likely, high, basis } = value as Partial<Range<Quantity>>;

@@ -27,17 +27,29 @@ export interface Quantity<D extends Dimension = Dimension> {
 }
 
 // Named, so that the compiler's messages say `Volume` and not a tuple.
+/** A length; `si` in metres. */
 export interface Length extends Quantity<LengthDimension> {}
+/** An area; `si` in square metres. */
 export interface Area extends Quantity<AreaDimension> {}
+/** A volume; `si` in cubic metres. */
 export interface Volume extends Quantity<VolumeDimension> {}
+/** A mass; `si` in kilograms. */
 export interface Mass extends Quantity<MassDimension> {}
+/** A time that something takes; `si` in seconds. */
 export interface Duration extends Quantity<TimeDimension> {}
+/** Money; `si` in the major unit of `currency`. */
 export interface Money extends Quantity<MoneyDimension> {}
+/** A difference of temperatures; `si` in kelvins. */
 export interface TemperatureDifference extends Quantity<TemperatureDimension> {}
+/** A mass per volume; `si` in kg/m³. */
 export interface Density extends Quantity<DensityDimension> {}
+/** A price per metre in SI. */
 export interface PricePerLength extends Quantity<PricePerLengthDimension> {}
+/** A price per square metre in SI. */
 export interface PricePerArea extends Quantity<PricePerAreaDimension> {}
+/** A price per cubic metre in SI. */
 export interface PricePerVolume extends Quantity<PricePerVolumeDimension> {}
+/** A price per kilogram in SI. */
 export interface PricePerMass extends Quantity<PricePerMassDimension> {}
 
 /** The named quantity of a dimension; `number` where all exponents are 0. */
@@ -89,7 +101,15 @@ const refusesNumbers = Object.freeze(
   }),
 ) as object;
 
-/** Makes a quantity from its value in the coherent SI unit. Units and readers build on it. */
+/**
+ * A quantity from its value in the coherent SI unit (metre, kilogram, second; for money the major
+ * unit) and its dimension. Units and readers build on it; people give `times(8, foot)`.
+ *
+ * @rule the value in coherent SI with its dimension
+ * @source nist-sp-811
+ * @example
+ * quantity(2.4384, lengthDimension) // => 8 ft
+ */
 export function quantity<D extends Dimension>(si: number, dim: D, currency?: string): Named<D> {
   const made = Object.create(refusesNumbers) as {
     si: number;
@@ -102,9 +122,20 @@ export function quantity<D extends Dimension>(si: number, dim: D, currency?: str
   return Object.freeze(made) as unknown as Named<D>;
 }
 
-/** Whether a value is a quantity, one that has been through structured cloning included. */
+/**
+ * Whether a value is a quantity, one that has been through structured cloning or JSON included.
+ * Its value may still be no finite number: the guards look at that.
+ *
+ * @rule a value in SI and five whole exponents
+ * @source common practice
+ * @example
+ * isQuantity(foot) // => true
+ * isQuantity(12) // => false
+ */
 export function isQuantity(value: unknown): value is Quantity {
   if (typeof value !== "object" || value === null) return false;
-  const { si, dim } = value as Partial<Quantity>;
-  return typeof si === "number" && Array.isArray(dim) && dim.length === 5;
+  const { si, dim, currency } = value as Partial<Quantity>;
+  const isSized = typeof si === "number" && Array.isArray(dim) && dim.length === 5;
+  const isCurrency = currency === undefined || typeof currency === "string";
+  return isSized && isCurrency && dim.every((exponent) => Number.isInteger(exponent));
 }

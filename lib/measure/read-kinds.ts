@@ -10,7 +10,7 @@ import { readQuantity } from "./read-quantity.ts";
  * @rule the number times the exact value of its unit
  * @source nist-sp-811
  * @example
- * readLength("240 cm") // => {"ok":true,"value":{"si":2.4,"dim":[1,0,0,0,0]}}
+ * readLength("240 cm") // => {"ok":true,"value":"7 ft 10 1/2 in"}
  */
 export function readLength(text: string, options: ReadOptions<Length> = {}): Reading<Length> {
   return readQuantity(text, "length", options);
@@ -22,7 +22,7 @@ export function readLength(text: string, options: ReadOptions<Length> = {}): Rea
  * @rule the number times the exact value of its unit
  * @source nist-sp-811
  * @example
- * readArea("3 m²") // => {"ok":true,"value":{"si":3,"dim":[2,0,0,0,0]}}
+ * readArea("3 m²") // => {"ok":true,"value":"32.3 sq ft"}
  */
 export function readArea(text: string, options: ReadOptions<Area> = {}): Reading<Area> {
   return readQuantity(text, "area", options);
@@ -34,7 +34,7 @@ export function readArea(text: string, options: ReadOptions<Area> = {}): Reading
  * @rule the number times the exact value of its unit
  * @source nist-sp-811
  * @example
- * readVolume("60 L") // => {"ok":true,"value":{"si":0.06,"dim":[3,0,0,0,0]}}
+ * readVolume("60 L") // => {"ok":true,"value":"2.12 cu ft"}
  */
 export function readVolume(text: string, options: ReadOptions<Volume> = {}): Reading<Volume> {
   return readQuantity(text, "volume", options);
@@ -46,7 +46,7 @@ export function readVolume(text: string, options: ReadOptions<Volume> = {}): Rea
  * @rule the number times the exact value of its unit
  * @source nist-sp-811
  * @example
- * readMass("18 kg") // => {"ok":true,"value":{"si":18,"dim":[0,1,0,0,0]}}
+ * readMass("18 kg") // => {"ok":true,"value":"39.7 lb"}
  */
 export function readMass(text: string, options: ReadOptions<Mass> = {}): Reading<Mass> {
   return readQuantity(text, "mass", options);
@@ -59,7 +59,7 @@ export function readMass(text: string, options: ReadOptions<Mass> = {}): Reading
  * @rule the number with its currency
  * @source iso-4217
  * @example
- * readMoney("$23.50") // => {"ok":true,"value":{"si":23.5,"dim":[0,0,0,1,0],"currency":"USD"}}
+ * readMoney("$23.50") // => {"ok":true,"value":"$23.50"}
  */
 export function readMoney(text: string, options: ReadOptions<Money> = {}): Reading<Money> {
   return readQuantity(text, "money", options);
@@ -72,7 +72,7 @@ export function readMoney(text: string, options: ReadOptions<Money> = {}): Readi
  * @rule the number times the exact value of its unit
  * @source nist-sp-811
  * @example
- * readDuration("90 min") // => {"ok":true,"value":{"si":5400,"dim":[0,0,1,0,0]}}
+ * readDuration("90 min") // => {"ok":true,"value":"1.5 h"}
  */
 export function readDuration(text: string, options: ReadOptions<Duration> = {}): Reading<Duration> {
   return readQuantity(text, "duration", options);
@@ -84,7 +84,7 @@ export function readDuration(text: string, options: ReadOptions<Duration> = {}):
  * @rule the number times the exact value of its unit
  * @source nist-sp-811
  * @example
- * readDensity("640 kg/m³") // => {"ok":true,"value":{"si":640,"dim":[-3,1,0,0,0]}}
+ * readDensity("640 kg/m³") // => {"ok":true,"value":"40 lb/cu ft"}
  */
 export function readDensity(text: string, options: ReadOptions<Density> = {}): Reading<Density> {
   return readQuantity(text, "density", options);

@@ -12,7 +12,7 @@ import { unitOfText } from "./unit-text.ts";
  * @rule the product of its factors' exact values
  * @source nist-sp-811
  * @example
- * readUnit("ft") // => {"ok":true,"value":{"si":0.3048,"dim":[1,0,0,0,0]}}
+ * readUnit("ft") // => {"ok":true,"value":"1 ft"}
  */
 export function readUnit(
   text: string,

@@ -34,7 +34,7 @@ function extreme(what: string, isBetter: Pair, values: readonly unknown[]): unkn
  * @rule the one that no other is less than
  * @source common practice
  * @example
- * least(foot, yard, inch) // => "1 in"
+ * least(foot, yard, inch) // => 1 in
  */
 export function least(...values: number[]): number;
 export function least<D extends Dimension>(
@@ -52,7 +52,7 @@ export function least(...values: unknown[]): unknown {
  * @rule the one that no other is more than
  * @source common practice
  * @example
- * greatest(foot, yard, inch) // => "3 ft"
+ * greatest(foot, yard, inch) // => 3 ft
  */
 export function greatest(...values: number[]): number;
 export function greatest<D extends Dimension>(
@@ -72,7 +72,7 @@ export function greatest(...values: unknown[]): unknown {
  * @rule each is added to the sum of those before it
  * @source common practice
  * @example
- * sumOf([foot, foot, inch]) // => "2 ft 1 in"
+ * sumOf([foot, foot, inch]) // => 2 ft 1 in
  */
 export function sumOf(values: Iterable<number>, zero?: number): number;
 export function sumOf<D extends Dimension>(
@@ -99,7 +99,7 @@ function negativeZeroFree(value: unknown): unknown {
  * @rule zero of the same dimension and currency
  * @source common practice
  * @example
- * zeroOf(cubicFoot) // => "0 cu in"
+ * zeroOf(cubicFoot) // => 0 cu ft
  */
 export function zeroOf<D extends Dimension>(unit: Quantity<D>): Named<D> {
   if (!isQuantity(unit)) throw cannotCombine(measuring, unit, "a unit");
@@ -150,7 +150,7 @@ function stepTooSmall(step: unknown, name: string): ProblemError {
  * @rule the least multiple of the step that is not less than the value
  * @source common practice
  * @example
- * roundUpTo(times(2.1, cubicYard), times(0.5, cubicYard)) // => "2.5 cu yd"
+ * roundUpTo(times(2.1, cubicYard), times(0.5, cubicYard)) // => 2.5 cu yd
  */
 export function roundUpTo(value: number, step: number): number;
 export function roundUpTo<D extends Dimension>(

@@ -38,13 +38,19 @@ export interface UnitChoice {
   /** The unit's value in SI. */
   readonly unitSi: number;
   readonly fromSi: number;
+  /** Whether nothing at all is printed in this unit: "0 cu ft". */
+  readonly home?: boolean;
   /** Decimals that are kept whatever the size, as millimetres of a metre. */
   readonly decimals?: number;
 }
 
-function choice(unit: Quantity, symbol: string, from: number, decimals?: number): UnitChoice {
-  const made = { symbol, unitSi: unit.si, fromSi: from * unit.si };
-  return decimals === undefined ? made : { ...made, decimals };
+interface More {
+  readonly decimals?: number;
+  readonly home?: boolean;
+}
+
+function choice(unit: Quantity, symbol: string, from: number, more: More = {}): UnitChoice {
+  return { symbol, unitSi: unit.si, fromSi: from * unit.si, ...more };
 }
 
 type Choices = readonly UnitChoice[];
@@ -52,7 +58,7 @@ type Choices = readonly UnitChoice[];
 const times: Choices = [
   choice(year, "years", 2),
   choice(day, "days", 10),
-  choice(hour, "h", 1.5),
+  choice(hour, "h", 1.5, { home: true }),
   choice(minute, "min", 1.5),
   choice(second, "s", 0),
 ];
@@ -63,23 +69,35 @@ const usLengths: Choices = [choice(foot, "ft", 100), choice(inch, "in", 0)];
 const byKind: Readonly<Partial<Record<Kind, Readonly<Record<UnitSystem, Choices>>>>> = {
   length: {
     us: usLengths,
-    metric: [choice(metre, "m", 100), choice(metre, "m", 1, 3), choice(millimetre, "mm", 0)],
+    metric: [
+      choice(metre, "m", 100),
+      choice(metre, "m", 1, { decimals: 3 }),
+      choice(millimetre, "mm", 0),
+    ],
   },
   area: {
-    us: [choice(squareFoot, "sq ft", 1), choice(squareInch, "sq in", 0)],
-    metric: [choice(squareMetre, "m²", 0.01), choice(squareCentimetre, "cm²", 0)],
+    us: [choice(squareFoot, "sq ft", 1, { home: true }), choice(squareInch, "sq in", 0)],
+    metric: [choice(squareMetre, "m²", 0.01, { home: true }), choice(squareCentimetre, "cm²", 0)],
   },
   volume: {
     us: [
       choice(cubicYard, "cu yd", 1),
-      choice(cubicFoot, "cu ft", 0.1),
+      choice(cubicFoot, "cu ft", 0.1, { home: true }),
       choice(cubicInch, "cu in", 0),
     ],
-    metric: [choice(cubicMetre, "m³", 1), choice(litre, "L", 0.1), choice(millilitre, "mL", 0)],
+    metric: [
+      choice(cubicMetre, "m³", 1),
+      choice(litre, "L", 0.1, { home: true }),
+      choice(millilitre, "mL", 0),
+    ],
   },
   mass: {
-    us: [choice(pound, "lb", 1), choice(ounce, "oz", 0)],
-    metric: [choice(tonne, "t", 10), choice(kilogram, "kg", 1), choice(gram, "g", 0)],
+    us: [choice(pound, "lb", 1, { home: true }), choice(ounce, "oz", 0)],
+    metric: [
+      choice(tonne, "t", 10),
+      choice(kilogram, "kg", 1, { home: true }),
+      choice(gram, "g", 0),
+    ],
   },
   duration: { us: times, metric: times },
   density: {
@@ -89,8 +107,8 @@ const byKind: Readonly<Partial<Record<Kind, Readonly<Record<UnitSystem, Choices>
 };
 
 const liquids: Readonly<Record<UnitSystem, Choices>> = {
-  us: [choice(gallon, "gal", 0.125), choice(fluidOunce, "fl oz", 0)],
-  metric: [choice(litre, "L", 0.1), choice(millilitre, "mL", 0)],
+  us: [choice(gallon, "gal", 0.125, { home: true }), choice(fluidOunce, "fl oz", 0)],
+  metric: [choice(litre, "L", 0.1, { home: true }), choice(millilitre, "mL", 0)],
 };
 
 /** The units a kind is printed in, large ones first; undefined where it has none. */
