@@ -1,92 +1,68 @@
-import { type Problem, ProblemError } from "../check/index.ts";
-import type { Length } from "../measure/index.ts";
+import { type Path, type Problem, ProblemError } from "../check/index.ts";
+import { Checks, foot, inch, type Length, times, zeroOf } from "../measure/index.ts";
+import { checkSection, sizeInWords } from "./checks.ts";
 import type { FrameSpec } from "./frame-spec.ts";
 import type { Piece, PiecePart } from "./piece.ts";
 import { metresToLength } from "./saw-length.ts";
+import type { Section } from "./section.ts";
 
-const inchM = 0.0254;
+const noLength: Length = zeroOf(inch);
+const longest: Length = times(100, foot);
 
-function frameProblem(
-  frame: FrameSpec,
-  field: string,
-  rest: { code: Problem["code"]; allowed: string; received: string; remedy: string },
-): Problem {
-  return { path: [String(frame.name), field], ...rest };
-}
-
-function inches(lengthM: number): string {
-  return `${Number((lengthM / inchM).toFixed(3))} in`;
-}
-
-function rangeProblems(frame: FrameSpec): Problem[] {
-  const problems: Problem[] = [];
-  const check = (field: string, lengthM: number | undefined, mostM: number) => {
-    const ok = lengthM !== undefined && Number.isFinite(lengthM) && lengthM > 0 && lengthM <= mostM;
-    if (ok) return;
-    problems.push(
-      frameProblem(frame, field, {
-        code: lengthM === undefined ? "missing" : lengthM > mostM ? "too-large" : "too-small",
-        allowed: `a length above 0 in, at most ${inches(mostM)}`,
-        received: lengthM === undefined ? "" : inches(lengthM),
-        remedy: "Give the true outside size of the frame.",
-      }),
-    );
-  };
-  check("length", frame.length?.si, 100 * 12 * inchM);
-  check("width", frame.width?.si, 100 * 12 * inchM);
-  const counts: [string, unknown, number, number][] = [
-    ["courses", frame.courses, 1, 10],
-    ["stakes", frame.stakes, 0, 50],
-  ];
-  for (const [field, value, least, most] of counts) {
-    const whole = typeof value === "number" && Number.isInteger(value);
-    if (whole && value >= least && value <= most) continue;
-    problems.push(
-      frameProblem(frame, field, {
-        code:
-          value === undefined
-            ? "missing"
-            : !whole
-              ? "unreadable"
-              : value < least
-                ? "too-small"
-                : "too-large",
-        allowed: `a whole number from ${least} to ${most}`,
-        received: value === undefined ? "" : String(value),
-        remedy: "Write a whole number.",
-      }),
-    );
+function checkFrame(frame: FrameSpec): Checks {
+  const checks = new Checks().text(frame?.name, ["name"]);
+  const at = (field: string): Path => [String(frame?.name ?? "frame"), field];
+  const size = { above: noLength, max: longest };
+  checks
+    .quantity(frame?.length, "length", at("length"), size)
+    .quantity(frame?.width, "length", at("width"), size)
+    .count(frame?.courses, at("courses"), { min: 1, max: 10 })
+    .choice(frame?.lap, ["sides", "ends"], at("lap"))
+    .count(frame?.stakes, at("stakes"), { max: 50 });
+  checkSection(checks, frame?.section, at("section"));
+  if (frame?.cap) {
+    checkSection(checks, frame.cap, at("cap"));
+    const reach = { min: noLength, max: times(12, inch) };
+    checks
+      .quantity(frame.capReach ?? inch, "length", at("capReach"), reach)
+      .choice(frame.capJoint ?? "mitred", ["mitred", "butted"], at("capJoint"));
   }
-  if (typeof frame.stakes === "number" && frame.stakes > 0) {
-    check("stakeLength", frame.stakeLength?.si, 10 * 12 * inchM);
-    if (!frame.stakeSection) {
-      problems.push(
-        frameProblem(frame, "stakeSection", {
-          code: "missing",
-          allowed: "a section such as 2x4",
-          received: "",
-          remedy: "Give the section of the stakes, or 0 stakes.",
-        }),
-      );
-    }
+  if (typeof frame?.stakes === "number" && frame.stakes > 0) {
+    checkSection(checks, frame.stakeSection, at("stakeSection"));
+    const tall = { above: noLength, max: times(10, foot) };
+    checks.quantity(frame.stakeLength, "length", at("stakeLength"), tall);
   }
-  return problems;
+  return checks;
 }
 
-/** Lengths of the two boards that meet at a corner: those that run through, and those between. */
-function lapped(outsideM: { lengthM: number; widthM: number }, lap: string, takenM: number) {
-  const { lengthM, widthM } = outsideM;
+interface SizeM {
+  readonly lengthM: number;
+  readonly widthM: number;
+}
+
+/** Lengths of the two boards that meet at a corner: one runs through, one stands between two. */
+function lapped({ lengthM, widthM }: SizeM, lap: FrameSpec["lap"], takenM: number) {
   return lap === "sides"
     ? { sideM: lengthM, endM: widthM - 2 * takenM }
     : { sideM: lengthM - 2 * takenM, endM: widthM };
 }
 
-function tooNarrow(frame: FrameSpec, field: string, leastM: number, gotM: number): Problem {
-  return frameProblem(frame, field, {
-    code: "contradiction",
-    allowed: `more than ${inches(leastM)}, twice what the boards across it take`,
-    received: inches(gotM),
-    remedy: `Make ${frame.name} larger, or take a thinner section.`,
+function tooNarrow(frame: FrameSpec, outsideM: SizeM, takenM: number, what: string): Problem[] {
+  const sides = [
+    { field: "length", gotM: outsideM.lengthM, size: frame.length },
+    { field: "width", gotM: outsideM.widthM, size: frame.width },
+  ];
+  return sides.flatMap(({ field, gotM, size }): Problem[] => {
+    if (gotM > takenM + 1e-9) return [];
+    return [
+      {
+        code: "contradiction",
+        path: [frame.name, field],
+        allowed: `more than ${sizeInWords(size.si + takenM - gotM)}, which ${what} take up`,
+        received: sizeInWords(size.si),
+        remedy: `Make ${frame.name} larger, or take a smaller section.`,
+      },
+    ];
   });
 }
 
@@ -95,85 +71,72 @@ interface Cut {
   readonly words: string;
   readonly lengthM: number;
   readonly count: number;
+  readonly section: Section;
+  readonly mitred?: true;
 }
 
-function wallCuts(frame: FrameSpec, problems: Problem[]): Cut[] {
-  const thicknessM = frame.section.thickness.si;
-  const outside = { lengthM: frame.length.si, widthM: frame.width.si };
-  const { sideM, endM } = lapped(outside, frame.lap, thicknessM);
-  if (endM <= 0) problems.push(tooNarrow(frame, "width", 2 * thicknessM, outside.widthM));
-  if (sideM <= 0) problems.push(tooNarrow(frame, "length", 2 * thicknessM, outside.lengthM));
+function wallCuts(frame: FrameSpec, outsideM: SizeM): Cut[] {
+  const { section, courses, lap } = frame;
+  const { sideM, endM } = lapped(outsideM, lap, section.thickness.si);
+  const count = 2 * courses;
   return [
-    { part: "side", words: "side", lengthM: sideM, count: 2 * frame.courses },
-    { part: "end", words: "end", lengthM: endM, count: 2 * frame.courses },
+    { part: "side", words: "side", lengthM: sideM, count, section },
+    { part: "end", words: "end", lengthM: endM, count, section },
   ];
 }
 
-function capCuts(frame: FrameSpec, cap: NonNullable<FrameSpec["cap"]>, problems: Problem[]): Cut[] {
-  const reachM = frame.capReach?.si ?? inchM;
-  const acrossM = cap.width.si;
-  const outside = { lengthM: frame.length.si + 2 * reachM, widthM: frame.width.si + 2 * reachM };
-  if (outside.widthM <= 2 * acrossM) {
-    problems.push(tooNarrow(frame, "width", 2 * acrossM - 2 * reachM, frame.width.si));
-  }
-  if (outside.lengthM <= 2 * acrossM) {
-    problems.push(tooNarrow(frame, "length", 2 * acrossM - 2 * reachM, frame.length.si));
-  }
-  const butted = frame.capJoint === "butted";
-  const { sideM, endM } = butted
-    ? lapped(outside, frame.lap, acrossM)
-    : { sideM: outside.lengthM, endM: outside.widthM };
+function capCuts(frame: FrameSpec, section: Section, outsideM: SizeM): Cut[] {
+  const mitred = (frame.capJoint ?? "mitred") === "mitred";
+  const { sideM, endM } = mitred
+    ? { sideM: outsideM.lengthM, endM: outsideM.widthM }
+    : lapped(outsideM, frame.lap, section.width.si);
+  const rest = { count: 2, section, ...(mitred ? { mitred } : {}) };
   return [
-    { part: "cap-side", words: "cap side", lengthM: sideM, count: 2 },
-    { part: "cap-end", words: "cap end", lengthM: endM, count: 2 },
+    { part: "cap-side", words: "cap side", lengthM: sideM, ...rest },
+    { part: "cap-end", words: "cap end", lengthM: endM, ...rest },
   ];
+}
+
+function stakeCuts({ stakes, stakeSection, stakeLength }: FrameSpec): Cut[] {
+  if (stakes === 0 || !stakeSection || !stakeLength) return [];
+  const lengthM = stakeLength.si;
+  return [{ part: "stake", words: "stake", lengthM, count: 2 * stakes, section: stakeSection }];
 }
 
 /**
- * The pieces of one frame: walls, cap and stakes.
+ * The pieces of one frame, from its true outside size: the boards of its walls, its seat cap and its
+ * stakes. Like pieces come once, with their count and the bed's name.
  *
- * @rule Lap `sides`: sides = length, ends = width - 2 thicknesses. Lap `ends`: ends = width, sides = length - 2 thicknesses. A mitred cap is measured to its long points: outside + 2 reaches.
+ * @param frame length and width up to 100 ft, 1 to 10 courses, 0 to 50 stakes a long side; `capReach`
+ * from 0 to 12 in (default 1 in); `capJoint` `mitred` (default) or `butted`
+ * @throws ProblemError `missing`, `unreadable`, `wrong-unit`, `too-small`, `too-large` for a field;
+ * `contradiction` where the boards across would take up the whole length or width
+ * @rule Lap `sides`: sides as long as the bed, ends = width - 2 thicknesses. Lap `ends`: ends as wide as the bed, sides = length - 2 thicknesses. Mitred cap, to its long points: outside + 2 reaches.
  * @source common practice
- * @throws ProblemError where a size is missing or out of range, or the boards take up the whole width.
+ * @example
+ * const section = readSection("2x12", { path: ["section"] }).value
+ * const bed = { name: "A-1", length: times(8, foot), width: times(4, foot), courses: 1, section, lap: "sides", cap: null, stakes: 0 }
+ * framePieces(bed).map((piece) => `${piece.count} ${piece.name} ${amount(piece.length, inch)}`) // => ["2 A-1 side 96","2 A-1 end 45"]
  */
 export function framePieces(frame: FrameSpec): readonly Piece[] {
-  const problems = rangeProblems(frame);
-  if (problems.length > 0) throw new ProblemError(problems);
-  const piece = (cut: Cut, section: Piece["section"], mitred = false): Piece => ({
-    name: `${frame.name} ${cut.words}`,
-    bed: frame.name,
-    part: cut.part,
-    section,
-    ...(frame.timber === undefined ? {} : { timber: frame.timber }),
-    length: metresToLength(cut.lengthM),
-    count: cut.count,
-    ...(mitred ? { mitred } : {}),
-  });
-  const pieces = wallCuts(frame, problems).map((cut) => piece(cut, frame.section));
+  checkFrame(frame).done();
+  const wallM = { lengthM: frame.length.si, widthM: frame.width.si };
+  const reachM = (frame.capReach ?? inch).si;
+  const capM = { lengthM: wallM.lengthM + 2 * reachM, widthM: wallM.widthM + 2 * reachM };
+  const problems = tooNarrow(frame, wallM, 2 * frame.section.thickness.si, "two boards");
   const { cap } = frame;
-  if (cap) {
-    const mitred = frame.capJoint !== "butted";
-    pieces.push(...capCuts(frame, cap, problems).map((cut) => piece(cut, cap, mitred)));
-  }
-  if (frame.stakes > 0 && frame.stakeSection && frame.stakeLength) {
-    const cut = {
-      part: "stake",
-      words: "stake",
-      lengthM: frame.stakeLength.si,
-      count: 2 * frame.stakes,
-    } as const;
-    pieces.push(piece(cut, frame.stakeSection));
-  }
+  if (cap) problems.push(...tooNarrow(frame, capM, 2 * cap.width.si, "two cap boards"));
   if (problems.length > 0) throw new ProblemError(problems);
-  return pieces;
-}
-
-/**
- * Length of a frame's diagonal, corner to corner outside: when both are this long, it is square.
- *
- * @rule The square root of length squared plus width squared.
- * @source common practice
- */
-export function frameDiagonal(frame: Pick<FrameSpec, "length" | "width">): Length {
-  return metresToLength(Math.hypot(frame.length.si, frame.width.si));
+  const cuts = [
+    ...wallCuts(frame, wallM),
+    ...(cap ? capCuts(frame, cap, capM) : []),
+    ...stakeCuts(frame),
+  ];
+  return cuts.map(({ words, lengthM, ...cut }) => ({
+    name: `${frame.name} ${words}`,
+    bed: frame.name,
+    ...cut,
+    ...(frame.timber === undefined ? {} : { timber: frame.timber }),
+    length: metresToLength(lengthM),
+  }));
 }

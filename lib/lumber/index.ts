@@ -7,8 +7,10 @@ export type {
   ShortenedPiece,
 } from "./board-plan.ts";
 export type { BoardProblem, StockBoard } from "./board-problem.ts";
+export type { GroupPlan } from "./bounded-plan.ts";
 export type { Seasoning } from "./dressed-sizes.ts";
-export { frameDiagonal, framePieces } from "./frame-pieces.ts";
+export { framePieces } from "./frame-pieces.ts";
+export { frameDiagonal, frameHeight } from "./frame-size.ts";
 export type { FrameSpec, Lap } from "./frame-spec.ts";
 export type { Piece, PiecePart } from "./piece.ts";
 export { type PlanOptions, planBoards, planBoardsAtYard } from "./plan-boards.ts";

@@ -1,0 +1,136 @@
+import { boardProgram } from "./board-program.ts";
+import { type CuttingGroup, demands, filledU, fullSizes, type Pattern } from "./cutting-group.ts";
+import { knapsackTable } from "./knapsack.ts";
+import type { Solve } from "./solver.ts";
+
+/** Patterns worth having, what the relaxed programme makes of them, and a floor under every plan. */
+export interface PricedPool {
+  readonly patterns: readonly Pattern[];
+  /** How many boards by each pattern, where parts of boards could be bought. */
+  readonly shares: readonly number[];
+  /** No plan costs less, in coins. */
+  readonly floor: number;
+}
+
+const key = (pattern: Pattern) => `${pattern.kind}:${pattern.counts.join()}`;
+
+/** The counts, less pieces that no longer fit, more pieces that still do. */
+function fitted(
+  counts: readonly number[],
+  {
+    sizesU,
+    most,
+    capacityU,
+  }: { sizesU: readonly number[]; most: readonly number[]; capacityU: number },
+): number[] {
+  const kept = counts.slice();
+  let left = capacityU - filledU(kept, sizesU);
+  for (let i = kept.length - 1; i >= 0 && left < 0; i--) {
+    while (left < 0 && (kept[i] ?? 0) > 0) {
+      kept[i] = (kept[i] ?? 0) - 1;
+      left += sizesU[i] ?? 0;
+    }
+  }
+  for (const [i, size] of sizesU.entries()) {
+    while (size <= left && (kept[i] ?? 0) < (most[i] ?? 0)) {
+      kept[i] = (kept[i] ?? 0) + 1;
+      left -= size;
+    }
+  }
+  return kept;
+}
+
+/**
+ * Where there are too many patterns to list, only those are made that could lower the cost: solve
+ * the relaxed programme over the patterns at hand, value each piece by what one more would cost,
+ * look for a board that holds more value than its price, and go on until there is none
+ * (Gilmore and Gomory 1961). The values, scaled so that no board holds more than its price, bound
+ * the cost of every plan from below (Farley 1990), whatever the solver's precision.
+ */
+export async function pricedPool(
+  group: CuttingGroup,
+  options: {
+    readonly solve: Solve;
+    readonly sizesU: readonly number[];
+    readonly start: readonly Pattern[];
+    readonly rounds: number;
+    readonly stopped: () => boolean;
+  },
+): Promise<PricedPool> {
+  const { solve, sizesU, rounds, stopped } = options;
+  const most = demands(group);
+  const full = fullSizes(group);
+  const longestU = Math.max(...group.kinds.map((kind) => kind.capacityU));
+  const price = knapsackTable(sizesU, most, longestU);
+  const pool = new Map<string, Pattern>();
+  const add = (kind: number, counts: readonly number[]) => {
+    const capacityU = group.kinds[kind]?.capacityU ?? 0;
+    const filled = fitted(counts, { sizesU, most, capacityU });
+    const pattern = { kind, counts: filled, tight: filledU(filled, full) > capacityU };
+    if (!filled.some((count) => count > 0) || pool.has(key(pattern))) return false;
+    pool.set(key(pattern), pattern);
+    return true;
+  };
+  for (const pattern of options.start) add(pattern.kind, pattern.counts);
+  for (const i of sizesU.keys()) {
+    for (const kind of group.kinds.keys())
+      add(
+        kind,
+        sizesU.map((_, j) => (i === j ? (most[i] ?? 0) : 0)),
+      );
+  }
+  let floor = 0;
+  let shares: readonly number[] = [];
+  for (let round = 0; round < rounds && !stopped(); round++) {
+    const patterns = [...pool.values()];
+    const weights = { cost: 1, tight: 0, board: 0 };
+    const relaxed = await solve(boardProgram(group, patterns, { weights, whole: false }), {});
+    if (relaxed.state !== "optimal") break;
+    shares = relaxed.values;
+    const values = most.map((_, i) => Math.max(0, relaxed.rowWorth[i] ?? 0));
+    const table = price(values);
+    floor = Math.max(floor, floorFrom(group, values, table.valueOf));
+    let grown = false;
+    for (const [i, kind] of group.kinds.entries()) {
+      if (
+        table.valueOf(kind.capacityU) <=
+        supplyWorth(group, relaxed.rowWorth, i) + kind.cost + 1e-7
+      )
+        continue;
+      if (add(i, table.fillingOf(kind.capacityU))) grown = true;
+    }
+    if (!grown) break;
+  }
+  return { patterns: [...pool.values()], shares, floor };
+}
+
+/** What one more board of a limited kind would save, by the relaxed programme. */
+function supplyWorth(group: CuttingGroup, rowWorth: readonly number[], kind: number): number {
+  if (group.kinds[kind]?.supply === Number.POSITIVE_INFINITY) return 0;
+  const limitedBefore = group.kinds
+    .slice(0, kind)
+    .filter((other) => other.supply !== Number.POSITIVE_INFINITY).length;
+  return Math.max(0, -(rowWorth[group.classes.length + limitedBefore] ?? 0));
+}
+
+function floorFrom(
+  group: CuttingGroup,
+  values: readonly number[],
+  worthOf: (capacityU: number) => number,
+): number {
+  let scale = 1;
+  for (const kind of group.kinds) {
+    if (kind.supply !== Number.POSITIVE_INFINITY) continue;
+    const worth = worthOf(kind.capacityU);
+    if (worth > kind.cost) scale = Math.min(scale, kind.cost / worth);
+  }
+  let floor = group.classes.reduce(
+    (sum, each, i) => sum + scale * (values[i] ?? 0) * each.demand,
+    0,
+  );
+  for (const kind of group.kinds) {
+    if (kind.supply === Number.POSITIVE_INFINITY) continue;
+    floor += kind.supply * Math.min(0, kind.cost - scale * worthOf(kind.capacityU));
+  }
+  return floor;
+}
