@@ -1,33 +1,23 @@
-import { type Problem, ProblemError } from "../check/index.ts";
+import type { Path } from "../check/index.ts";
+import { Checks, type Length, quantity, type UnitSystem } from "../measure/index.ts";
+
+const systems: readonly UnitSystem[] = ["us", "metric"];
 
 /** Throws unless the units are known and the widths are drawable. */
 export function requireDrawable(units: unknown, widths: readonly unknown[]): void {
-  const problems: Problem[] = [];
-  if (units !== "us" && units !== "metric") {
-    problems.push({
-      code: units === undefined ? "missing" : "unknown",
-      path: ["units"],
-      allowed: "us or metric",
-      received: String(units ?? ""),
-      remedy: "Write us or metric.",
-    });
-  }
+  const checks = new Checks().choice(units, systems, ["units"]);
   widths.forEach((width, at) => {
-    const fine = typeof width === "number" && width >= 200 && width <= 2000;
-    if (fine) return;
-    const code =
-      typeof width !== "number" || Number.isNaN(width)
-        ? "unreadable"
-        : width < 200
-          ? "too-small"
-          : "too-large";
-    problems.push({
-      code,
-      path: ["widths", at + 1],
-      allowed: "a width from 200 to 2,000 pixels",
-      received: String(width),
-      remedy: "Give widths in pixels, the narrowest first.",
-    });
+    checks.number(width, ["widths", at + 1], { min: 200, max: 2000 });
   });
-  if (problems.length > 0) throw new ProblemError(problems);
+  checks.done();
+}
+
+/** Throws unless every size is a length above 0. */
+export function requireSizes(sizes: Readonly<Record<string, unknown>>, path: Path): void {
+  const nothing: Length = quantity(0, [1, 0, 0, 0, 0]);
+  const checks = new Checks();
+  for (const [name, size] of Object.entries(sizes)) {
+    checks.quantity(size, "length", [...path, name], { above: nothing });
+  }
+  checks.done();
 }

@@ -1,0 +1,84 @@
+import {
+  Checks,
+  foot,
+  type Length,
+  metre,
+  printQuantity,
+  times,
+  type UnitSystem,
+} from "../measure/index.ts";
+import type { DrawingOptions } from "./board-drawing.ts";
+import { bothLengths } from "./labels.ts";
+import { requireDrawable, requireSizes } from "./require-drawable.ts";
+import type { DrawnLayer, SectionedBed } from "./section-parts.ts";
+import { broadSection, narrowSection } from "./section-sheets.ts";
+import type { Drawing } from "./tree.ts";
+
+/**
+ * One bed in section, true to scale: boards end-on, layers with their names and depths, the liner
+ * dashed, the wall, the free board and the width measured. The narrow form shows half the bed.
+ *
+ * @param bed outside `width`, `courses` of `section`, `layers` from the ground up, `liner`, `cap`
+ * @param options `units` of the labels; `widths` it is drawn for, 200 to 2,000 px
+ * @returns a drawing in a form for each width
+ * @throws ProblemError where a size is no length above 0, a depth is below 0, or an option is not one of these
+ * @rule Free board = courses x board width - sum of the layers.
+ * @source common practice
+ * @example
+ * bedInSection({ width: times(foot, 4), courses: 1, section: { thickness: times(inch, 1.5), width: times(inch, 11.25) }, layers: [{ name: "soil", depth: times(inch, 9) }] }).alternative // => "A bed 4′ · 1.22 m wide in section: wall 11 1⁄4″ · 286 mm high; soil 9″ · 229 mm, 2 1⁄4″ · 57 mm free below the rim."
+ */
+export function bedInSection(bed: SectionedBed, options: DrawingOptions = {}): Drawing {
+  const { units = "us", widths = [300, 520, 720] } = options;
+  requireDrawable(units, widths);
+  requireSection(bed);
+  const wallM = bed.section.width.si * bed.courses;
+  const layers = bed.layers.filter((layer) => layer.depth.si > 0.0001);
+  const freeM = wallM - layers.reduce((sum, layer) => sum + layer.depth.si, 0);
+  const alternative = inWords(bed, layers, { wallM, freeM, units });
+  const given = { bed, layers, wallM, freeM, units, alternative };
+  return {
+    kind: "drawing",
+    title: bed.name === undefined ? "A bed in section" : `Bed ${bed.name} in section`,
+    alternative,
+    forms: widths.map((width, at) => ({
+      from: at === 0 ? 0 : width,
+      tree: width >= 500 ? broadSection(given, width) : narrowSection(given, width),
+    })),
+  };
+}
+
+function requireSection(bed: SectionedBed): void {
+  requireSizes(
+    { width: bed.width, thickness: bed.section.thickness, "board width": bed.section.width },
+    ["bed"],
+  );
+  const checks = new Checks().count(bed.courses, ["bed", "courses"], { min: 1, max: 10 });
+  const nothing: Length = times(foot, 0);
+  bed.layers.forEach((layer, at) => {
+    checks.quantity(layer.depth, "length", ["bed", "layers", at + 1, "depth"], { min: nothing });
+  });
+  checks
+    .unless(bed.width.si > 2 * bed.section.thickness.si, {
+      code: "contradiction",
+      path: ["bed", "width"],
+      allowed: `more than twice the boards' thickness, ${printQuantity(times(bed.section.thickness, 2))}`,
+      received: printQuantity(bed.width),
+      remedy: "Make the bed wider or take a thinner section.",
+    })
+    .done();
+}
+
+function inWords(
+  bed: SectionedBed,
+  layers: readonly DrawnLayer[],
+  sizes: { readonly wallM: number; readonly freeM: number; readonly units: UnitSystem },
+): string {
+  const { wallM, freeM, units } = sizes;
+  const both = (lengthM: number) => bothLengths(times(metre, lengthM), units);
+  const parts = layers.map((layer) => `${layer.name} ${bothLengths(layer.depth, units)}`);
+  if (freeM > 0.0005) parts.push(`${both(freeM)} free below the rim`);
+  if (freeM < -0.0005) parts.push(`${both(-freeM)} heaped above the rim`);
+  if (bed.liner === true) parts.push("the boards lined");
+  const name = bed.name === undefined ? "A bed" : `Bed ${bed.name},`;
+  return `${name} ${bothLengths(bed.width, units)} wide in section: wall ${both(wallM)} high; ${parts.join(", ")}.`;
+}

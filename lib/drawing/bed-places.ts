@@ -1,0 +1,76 @@
+import type { Length } from "../measure/index.ts";
+
+/** What a plan from above needs to know of a bed: a bed of the garden will do. */
+export interface DrawnBed {
+  readonly name: string;
+  /** True outside length and width. */
+  readonly length: Length;
+  readonly width: Length;
+  readonly section: { readonly thickness: Length };
+  /** Section of the seat board, or `null`. */
+  readonly cap?: { readonly width: Length } | null;
+  /** The near-left corner on the plan; a bed without both is set in a row. */
+  readonly east?: Length | null | undefined;
+  readonly north?: Length | null | undefined;
+  /** Whether the length runs north. */
+  readonly turned?: boolean | undefined;
+}
+
+/** A bed where it is drawn, in metres, y growing southwards as on the sheet. */
+export interface PlacedBed<B extends DrawnBed = DrawnBed> {
+  readonly bed: B;
+  readonly x: number;
+  readonly y: number;
+  readonly wide: number;
+  readonly high: number;
+  /** Whether the length runs up the sheet. */
+  readonly upright: boolean;
+}
+
+const pathM = 0.6096;
+
+/** Beds at their places, or below those in rows with 2 ft paths; what was set by us is counted. */
+export function bedPlaces<B extends DrawnBed>(
+  beds: readonly B[],
+  rowM: number,
+): { readonly placed: readonly PlacedBed<B>[]; readonly setInRows: number } {
+  const own = beds.filter(hasPlace).map(ownPlace);
+  const rest = beds.filter((bed) => !hasPlace(bed));
+  const left = own.length === 0 ? 0 : Math.min(...own.map(({ x }) => x));
+  const below = own.length === 0 ? 0 : Math.max(...own.map(({ y, high }) => y + high)) + 2 * pathM;
+  const right = Math.max(left + rowM, ...own.map(({ x, wide }) => x + wide));
+  return { placed: [...own, ...inRows(rest, { left, right, y: below })], setInRows: rest.length };
+}
+
+function hasPlace(bed: DrawnBed): boolean {
+  return (bed.east ?? null) !== null && (bed.north ?? null) !== null;
+}
+
+function ownPlace<B extends DrawnBed>(bed: B): PlacedBed<B> {
+  const upright = bed.turned === true;
+  const [wide, high] = upright ? [bed.width.si, bed.length.si] : [bed.length.si, bed.width.si];
+  return { bed, x: bed.east?.si ?? 0, y: -(bed.north?.si ?? 0) - high, wide, high, upright };
+}
+
+function inRows<B extends DrawnBed>(
+  beds: readonly B[],
+  sheet: { readonly left: number; readonly right: number; readonly y: number },
+): readonly PlacedBed<B>[] {
+  const placed: PlacedBed<B>[] = [];
+  let { left: x, y } = sheet;
+  let rowHigh = 0;
+  for (const bed of beds) {
+    // Upright where that is narrower, so that a row holds more; a long bed keeps to its row.
+    const upright = bed.turned ?? bed.length.si > bed.width.si;
+    const [wide, high] = upright ? [bed.width.si, bed.length.si] : [bed.length.si, bed.width.si];
+    if (x > sheet.left && x + wide > sheet.right + 1e-6) {
+      x = sheet.left;
+      y += rowHigh + pathM;
+      rowHigh = 0;
+    }
+    placed.push({ bed, x, y, wide, high, upright });
+    x += wide + pathM;
+    rowHigh = Math.max(rowHigh, high);
+  }
+  return placed;
+}

@@ -1,0 +1,321 @@
+import { foot, type Length, metre, times, type UnitSystem } from "../measure/index.ts";
+import { bedPlaces, type DrawnBed, type PlacedBed } from "./bed-places.ts";
+import type { DrawingOptions } from "./board-drawing.ts";
+import type { DrawnBoard } from "./board-rows.ts";
+import { flow } from "./flow.ts";
+import { bothLengths, tapeLength, textWidth } from "./labels.ts";
+import { dimensionLine, north } from "./marks.ts";
+import { requireDrawable, requireSizes } from "./require-drawable.ts";
+import { scaleBar } from "./scale-bar.ts";
+import { box, type Drawing, lines, picture, px, svg, type Tree, words } from "./tree.ts";
+
+export interface BedsDrawingOptions extends DrawingOptions {
+  /** Boards used, as a board plan's `cuts`: those kept are drawn grey. Default: all new. */
+  readonly cuts?: readonly DrawnBoard[];
+}
+
+/** More than this many beds are not told apart on any sheet. */
+const mostBeds = 400;
+
+/**
+ * The beds from above on squared paper, at their places, or set in rows with 2 ft paths where they
+ * have none. Boards are drawn thicker than they are; kept boards grey.
+ *
+ * @param beds with true outside sizes, `east` and `north` of the near-left corner, `turned`
+ * @param options `units`; `widths` it is drawn for, 200 to 2,000 px; `cuts` of a board plan
+ * @returns a drawing in a form for each width; of more than 400 beds the first 400
+ * @throws ProblemError where a bed has no size above 0, or `units` or a width is not one of these
+ * @rule Squares of 2 ft or 0.5 m; a bed without a place is set in a row, and the caption says so.
+ * @source common practice
+ * @example
+ * bedsFromAbove([{ name: "1", length: times(foot, 8), width: times(foot, 4), section: { thickness: times(inch, 1.5) } }]).caption // => "Set in rows, not your layout. Boards are drawn thicker than they are."
+ */
+export function bedsFromAbove(
+  beds: readonly DrawnBed[],
+  options: BedsDrawingOptions = {},
+): Drawing {
+  const { units = "us", widths = [300, 520, 720], cuts = [] } = options;
+  requireDrawable(units, widths);
+  beds.forEach((bed, at) => {
+    requireSizes({ length: bed.length, width: bed.width }, ["beds", at + 1]);
+  });
+  const drawn = beds.slice(0, mostBeds);
+  const kept = keptParts(cuts);
+  const { setInRows } = bedPlaces(drawn, 1);
+  const alternative = inWords(drawn, setInRows, units);
+  return {
+    kind: "drawing",
+    title: "The beds from above",
+    alternative,
+    caption: captionFor(beds.length, drawn.length, setInRows),
+    forms: widths.map((width, at) => ({
+      from: at === 0 ? 0 : width,
+      tree: plan({ beds: drawn, kept, units, width, alternative }),
+    })),
+  };
+}
+
+interface Plan {
+  readonly beds: readonly DrawnBed[];
+  readonly kept: ReadonlyMap<string, number>;
+  readonly units: UnitSystem;
+  readonly width: number;
+  readonly alternative: string;
+}
+
+function captionFor(all: number, drawn: number, setInRows: number): string {
+  const rows =
+    setInRows === 0
+      ? []
+      : [
+          setInRows === drawn
+            ? "Set in rows, not your layout."
+            : `${setInRows} beds without a place are set in rows, not your layout.`,
+        ];
+  const some = drawn < all ? [`The first ${drawn} of ${all} beds.`] : [];
+  return [...some, ...rows, "Boards are drawn thicker than they are."].join(" ");
+}
+
+/** How many boards of each part of each bed come from boards kept. */
+function keptParts(cuts: readonly DrawnBoard[]): ReadonlyMap<string, number> {
+  const kept = new Map<string, number>();
+  for (const board of cuts) {
+    if (board.yard !== null) continue;
+    for (const { bed, part } of board.pieces) {
+      const key = `${bed}|${part}`;
+      kept.set(key, (kept.get(key) ?? 0) + 1);
+    }
+  }
+  return kept;
+}
+
+const marginPx = 26;
+const footPx = 44;
+
+function plan(given: Plan): Tree {
+  const { units, width, beds } = given;
+  if (beds.length === 0) {
+    return picture("plan", { width, height: 24 }, given.alternative, [
+      words("note", "No beds to draw.", { x: 0, y: 16 }),
+    ]);
+  }
+  const longestM = Math.max(...beds.map((bed) => Math.min(bed.length.si, bed.width.si)));
+  const { placed, setInRows } = bedPlaces(beds, Math.max(width / 62, longestM));
+  const x0 = Math.min(...placed.map(({ x }) => x));
+  const y0 = Math.min(...placed.map(({ y }) => y));
+  const wideM = Math.max(...placed.map(({ x, wide }) => x + wide)) - x0;
+  const highM = Math.max(...placed.map(({ y, high }) => y + high)) - y0;
+  const pxPerM = Math.min((width - 2 * marginPx) / wideM, 130);
+  const ground = 2 * marginPx + highM * pxPerM;
+  const at = (each: PlacedBed): Rect => ({
+    x: marginPx + (each.x - x0) * pxPerM,
+    y: marginPx + (each.y - y0) * pxPerM,
+    wide: each.wide * pxPerM,
+    high: each.high * pxPerM,
+  });
+  const rects = placed.map(at);
+  const square = squareFor(units, pxPerM);
+  const legendItems = [
+    swatch("board", "board"),
+    ...(given.kept.size > 0 ? [swatch("kept", "board kept")] : []),
+    swatch("soil", "soil"),
+  ];
+  const legend = flow(legendItems, { x: 0, y: ground + footPx, width }, { between: 18, line: 22 });
+  const bar = scaleBar(marginPx, ground + 18, pxPerM, {
+    units,
+    most: width / 3,
+    note: `squares ${tapeOrMetres(square, units)}`,
+  });
+  return picture(
+    "plan",
+    { width, height: ground + footPx + legend.height - 10 },
+    given.alternative,
+    [
+      box("ground", 0, 0, width, ground),
+      squares(width, ground, { step: square.si * pxPerM, from: marginPx }),
+      ...boardsAndSoil(placed, rects, pxPerM, given.kept),
+      ...dimensions(placed, rects, units, width),
+      ...placed.flatMap((each, index) => nameOf(each, rects[index] as Rect)),
+      ...bar,
+      ...(setInRows === placed.length
+        ? []
+        : [
+            ...north(width - 16, ground + 4),
+            words("note", "north", { x: width - 26, y: ground + 22, anchor: "end" }),
+          ]),
+      ...legend.parts,
+    ],
+  );
+}
+
+interface Rect {
+  readonly x: number;
+  readonly y: number;
+  readonly wide: number;
+  readonly high: number;
+}
+
+function squareFor(units: UnitSystem, pxPerM: number): Length {
+  const sizes =
+    units === "us"
+      ? [2, 4, 10, 50].map((feet) => times(foot, feet))
+      : [0.5, 1, 5, 20].map((metres) => times(metre, metres));
+  return sizes.find((size) => size.si * pxPerM >= 9) ?? (sizes.at(-1) as Length);
+}
+
+function tapeOrMetres(length: Length, units: UnitSystem): string {
+  return units === "us" ? tapeLength(length, "us") : `${length.si} m`;
+}
+
+function squares(width: number, high: number, grid: { step: number; from: number }): Tree {
+  const { step, from } = grid;
+  const first = from % step;
+  const strokes: [number, number, number, number][] = [];
+  for (let x = first; x < width; x += step) strokes.push([x, 0, x, high]);
+  for (let y = first; y < high; y += step) strokes.push([0, y, width, y]);
+  return lines("square", strokes);
+}
+
+/** All soil, all new and all kept boards, a path each: few elements however many beds. */
+function boardsAndSoil(
+  placed: readonly PlacedBed[],
+  rects: readonly Rect[],
+  pxPerM: number,
+  kept: ReadonlyMap<string, number>,
+): readonly Tree[] {
+  const paths = { soil: "", board: "", kept: "" };
+  placed.forEach(({ bed, upright }, index) => {
+    const rect = rects[index] as Rect;
+    const across = (bed.cap?.width ?? bed.section.thickness).si * pxPerM;
+    const band = Math.min(Math.max(across, 4), rect.wide / 4, rect.high / 4);
+    paths.soil += rectPath(rect);
+    const isKept = (part: string, nth: number) => (kept.get(`${bed.name}|${part}`) ?? 0) > nth;
+    const ends = upright ? level(rect, band) : standing(rect, band);
+    const sides = upright ? standing(rect, band) : level(rect, band);
+    ends.forEach((end, nth) => {
+      paths[isKept("end", nth) ? "kept" : "board"] += rectPath(end);
+    });
+    sides.forEach((side, nth) => {
+      paths[isKept("side", nth) ? "kept" : "board"] += rectPath(side);
+    });
+  });
+  return (["soil", "board", "kept"] as const).flatMap((kind) =>
+    paths[kind] === "" ? [] : [svg("path", { class: kind, d: paths[kind] })],
+  );
+}
+
+function level({ x, y, wide, high }: Rect, band: number): readonly Rect[] {
+  return [
+    { x, y, wide, high: band },
+    { x, y: y + high - band, wide, high: band },
+  ];
+}
+
+function standing({ x, y, wide, high }: Rect, band: number): readonly Rect[] {
+  return [
+    { x, y, wide: band, high },
+    { x: x + wide - band, y, wide: band, high },
+  ];
+}
+
+function rectPath({ x, y, wide, high }: Rect): string {
+  return `M${px(x)} ${px(y)}h${px(wide)}v${px(high)}h${px(-wide)}z`;
+}
+
+function nameOf({ bed }: PlacedBed, { x, y, wide, high }: Rect): readonly Tree[] {
+  const inside = { wide: wide - 10, high: high - 10 };
+  const long = textWidth(bed.name, 15);
+  const middle = { x: x + wide / 2, y: y + high / 2 };
+  if (long <= inside.wide && inside.high >= 13) {
+    return [words("bed-name", bed.name, { x: middle.x, y: middle.y + 5.3, anchor: "middle" })];
+  }
+  if (long <= inside.high && inside.wide >= 13) {
+    return [
+      svg(
+        "text",
+        {
+          class: "bed-name",
+          "text-anchor": "middle",
+          transform: `translate(${px(middle.x + 5)} ${px(middle.y)}) rotate(-90)`,
+        },
+        [bed.name],
+      ),
+    ];
+  }
+  return [words("note", bed.name, { x: middle.x, y: y + high + 13, anchor: "middle" })];
+}
+
+/** The sizes of the first bed of each size, where there is room beside it. */
+function dimensions(
+  placed: readonly PlacedBed[],
+  rects: readonly Rect[],
+  units: UnitSystem,
+  width: number,
+): readonly Tree[] {
+  const seen = new Set<string>();
+  const parts: Tree[] = [];
+  placed.forEach(({ bed, upright }, index) => {
+    const key = `${Math.round(bed.length.si * 1000)} ${Math.round(bed.width.si * 1000)}`;
+    if (seen.has(key) || seen.size >= 6) return;
+    const rect = rects[index] as Rect;
+    const [wide, high] = upright ? [bed.width, bed.length] : [bed.length, bed.width];
+    const above = { x: rect.x, y: rect.y - 24, wide: rect.wide, high: 22 };
+    const wideText = tapeLength(wide, units);
+    if (above.y >= 0 && isFree(above, rects) && textWidth(wideText, 13.5) <= rect.wide + 8) {
+      parts.push(
+        dimensionLine(rect.x, rect.y - 7, rect.x + rect.wide, rect.y - 7),
+        words("note", wideText, { x: rect.x + rect.wide / 2, y: rect.y - 12, anchor: "middle" }),
+      );
+      seen.add(key);
+    }
+    const highText = tapeLength(high, units);
+    const room = textWidth(highText, 13.5) + 16;
+    const beside = { x: rect.x + rect.wide, y: rect.y, wide: room, high: rect.high };
+    if (beside.x + room <= width && isFree({ ...beside, x: beside.x + 2 }, rects)) {
+      const x = rect.x + rect.wide + 7;
+      parts.push(
+        dimensionLine(x, rect.y, x, rect.y + rect.high),
+        words("note", highText, { x: x + 7, y: rect.y + rect.high / 2 + 4.5 }),
+      );
+      seen.add(key);
+    }
+  });
+  return parts;
+}
+
+function isFree(spot: Rect, taken: readonly Rect[]): boolean {
+  return taken.every(
+    (rect) =>
+      spot.x + spot.wide <= rect.x ||
+      rect.x + rect.wide <= spot.x ||
+      spot.y + spot.high <= rect.y ||
+      rect.y + rect.high <= spot.y,
+  );
+}
+
+function swatch(kind: string, text: string) {
+  return {
+    width: 30 + textWidth(text, 13.5),
+    draw: (x: number, y: number) => [
+      box(kind, x + 0.5, y - 11, 23, 12),
+      words("note", text, { x: x + 30, y }),
+    ],
+  };
+}
+
+function inWords(beds: readonly DrawnBed[], setInRows: number, units: UnitSystem): string {
+  if (beds.length === 0) return "No beds to draw.";
+  const sizes = new Map<string, number>();
+  for (const bed of beds) {
+    const size = `${bothLengths(bed.width, units)} by ${bothLengths(bed.length, units)}`;
+    sizes.set(size, (sizes.get(size) ?? 0) + 1);
+  }
+  const listed = [...sizes].map(([size, count]) => `${count} of ${size}`).join(", ");
+  const where =
+    setInRows === beds.length
+      ? "set in rows"
+      : setInRows === 0
+        ? "at their places"
+        : `${setInRows} of them set in rows`;
+  return `${beds.length} ${beds.length === 1 ? "bed" : "beds"} from above, ${where}: ${listed}.`;
+}
