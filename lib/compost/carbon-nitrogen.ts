@@ -1,6 +1,6 @@
-import type { Mass } from "../measure/index.ts";
-import { Given } from "../soil/given.ts";
-import { massOf } from "../soil/si.ts";
+import { Given } from "../measure/given.ts";
+import { type Mass, massDimension, quantity } from "../measure/index.ts";
+import { massLimits, shareLimits } from "./limits.ts";
 
 /** One thing that goes onto the heap. */
 export interface HeapInput {
@@ -25,9 +25,6 @@ export interface CarbonNitrogen {
   readonly moisture: number;
 }
 
-const massLimits = { min: 0, max: 1e6, words: "a mass from 0 to 1,000,000 kg" };
-const share = { min: 0, max: 1, words: "a share from 0 to 1" };
-
 /**
  * The carbon, nitrogen, their ratio and the moisture of what goes onto a heap.
  *
@@ -43,21 +40,21 @@ const share = { min: 0, max: 1, words: "a share from 0 to 1" };
  */
 export function carbonNitrogen(inputs: readonly HeapInput[]): CarbonNitrogen {
   const given = new Given();
-  const rows = given.list(inputs, ["inputs"]).map((input, at) => {
+  const rows = given.list(inputs, ["inputs"], 1).map((input, at) => {
     const path = ["inputs", at + 1];
-    const row = given.record(input, path);
+    const row = given.fields(input, path);
     return {
-      kg: given.mass(row.mass, [...path, "mass"], massLimits),
-      carbon: given.number(row.carbon, [...path, "carbon"], share),
-      nitrogen: given.number(row.nitrogen, [...path, "nitrogen"], share),
-      moisture: given.number(row.moisture ?? 0, [...path, "moisture"], share),
+      kg: given.si(row.mass, "mass", [...path, "mass"], massLimits),
+      carbon: given.plain(row.carbon, [...path, "carbon"], shareLimits),
+      nitrogen: given.plain(row.nitrogen, [...path, "nitrogen"], shareLimits),
+      moisture: given.plain(row.moisture ?? 0, [...path, "moisture"], shareLimits),
     };
   });
   const sum = (part: (row: (typeof rows)[number]) => number): number =>
     rows.reduce((total, row) => total + part(row), 0);
   const kg = sum((row) => row.kg);
-  if (given.clean() && kg === 0) {
-    given.refuse({
+  if (given.clean && kg === 0) {
+    given.add({
       code: "too-small",
       path: ["inputs"],
       allowed: "inputs of which at least one has a mass above 0",
@@ -69,9 +66,9 @@ export function carbonNitrogen(inputs: readonly HeapInput[]): CarbonNitrogen {
   const carbonKg = sum((row) => row.kg * row.carbon * (1 - row.moisture));
   const nitrogenKg = sum((row) => row.kg * row.nitrogen * (1 - row.moisture));
   return {
-    mass: massOf(kg),
-    carbon: massOf(carbonKg),
-    nitrogen: massOf(nitrogenKg),
+    mass: quantity(kg, massDimension),
+    carbon: quantity(carbonKg, massDimension),
+    nitrogen: quantity(nitrogenKg, massDimension),
     ratio: nitrogenKg > 0 ? carbonKg / nitrogenKg : null,
     moisture: sum((row) => row.kg * row.moisture) / kg,
   };

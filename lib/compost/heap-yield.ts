@@ -1,7 +1,6 @@
-import type { Range, Volume } from "../measure/index.ts";
-import { Given } from "../soil/given.ts";
-import { volumeLimits } from "../soil/limits.ts";
-import { volumeOf } from "../soil/si.ts";
+import { Given } from "../measure/given.ts";
+import { quantity, type Range, type Volume, volumeDimension } from "../measure/index.ts";
+import { volumeLimits } from "./limits.ts";
 
 /** How much of its volume a heap loses until it is finished. */
 export interface HeapLoss {
@@ -11,7 +10,7 @@ export interface HeapLoss {
   readonly lossHigh?: number;
 }
 
-const loss = { min: 0, max: 0.95, words: "a share from 0 to 0.95" };
+const loss = { min: 0, max: 0.95 };
 
 /**
  * The finished compost that a raw heap makes. Piles shrink by 30 to 60 per cent, about half as a
@@ -24,16 +23,17 @@ const loss = { min: 0, max: 0.95, words: "a share from 0 to 0.95" };
  * @rule finished volume = raw volume x (1 - share lost)
  * @source composting-lab-reduction, soil-facts-1991
  * @example
- * heapYield(times(27, cubicFoot)).likely // => 13.5 ft³
+ * heapYield(times(27, cubicFoot)).likely // => 13.5 cu ft
  */
 export function heapYield(raw: Volume, options: HeapLoss = {}): Range<Volume> {
   const given = new Given();
-  const rawM3 = given.volume(raw, ["raw"], volumeLimits);
-  const low = given.number(options.lossLow ?? 0.3, ["lossLow"], loss);
-  const likely = given.number(options.lossLikely ?? 0.5, ["lossLikely"], loss);
-  const high = given.number(options.lossHigh ?? 0.6, ["lossHigh"], loss);
-  if (given.clean() && !(low <= likely && likely <= high)) {
-    given.refuse({
+  const chosen = given.fields(options, ["options"]);
+  const rawM3 = given.si(raw, "volume", ["raw"], volumeLimits);
+  const low = given.plain(chosen.lossLow ?? 0.3, ["lossLow"], loss);
+  const likely = given.plain(chosen.lossLikely ?? 0.5, ["lossLikely"], loss);
+  const high = given.plain(chosen.lossHigh ?? 0.6, ["lossHigh"], loss);
+  if (given.clean && !(low <= likely && likely <= high)) {
+    given.add({
       code: "contradiction",
       path: ["lossLikely"],
       allowed: "shares that rise from lossLow over lossLikely to lossHigh",
@@ -43,9 +43,9 @@ export function heapYield(raw: Volume, options: HeapLoss = {}): Range<Volume> {
   }
   given.done();
   return {
-    low: volumeOf(rawM3 * (1 - high)),
-    likely: volumeOf(rawM3 * (1 - likely)),
-    high: volumeOf(rawM3 * (1 - low)),
+    low: quantity(rawM3 * (1 - high), volumeDimension),
+    likely: quantity(rawM3 * (1 - likely), volumeDimension),
+    high: quantity(rawM3 * (1 - low), volumeDimension),
     basis: ["composting-lab-reduction", "soil-facts-1991"],
   };
 }

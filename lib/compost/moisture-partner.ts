@@ -1,6 +1,6 @@
-import type { Mass } from "../measure/index.ts";
-import { Given } from "../soil/given.ts";
-import { massOf } from "../soil/si.ts";
+import { Given } from "../measure/given.ts";
+import { type Mass, massDimension, quantity } from "../measure/index.ts";
+import { massLimits, shareLimits } from "./limits.ts";
 
 /** The three moistures, shares of the moist mass. */
 export interface MoisturePartnerOptions {
@@ -11,9 +11,6 @@ export interface MoisturePartnerOptions {
   /** Wanted of the mix, 0 to 1, between the two; 0.5 to 0.6 suits a heap. */
   readonly goal: number;
 }
-
-const massLimits = { min: 0, max: 1e6, words: "a mass from 0 to 1,000,000 kg" };
-const share = { min: 0, max: 1, words: "a share from 0 to 1" };
 
 /**
  * How much of a drier (or wetter) material brings a heap to a wanted moisture.
@@ -26,17 +23,17 @@ const share = { min: 0, max: 1, words: "a share from 0 to 1" };
  * @rule partner mass = mass x (goal - moisture) / (partner moisture - goal)
  * @source cornell-compost-calc
  * @example
- * moisturePartner(times(10, kilogram), { moisture: 0.8, partner: 0.4, goal: 0.6 }).si // => 10
+ * moisturePartner(times(10, pound), { moisture: 0.8, partner: 0.4, goal: 0.6 }) // => 10 lb
  */
 export function moisturePartner(mass: Mass, options: MoisturePartnerOptions): Mass {
   const given = new Given();
-  const chosen = given.record(options, ["options"]);
-  const kg = given.mass(mass, ["mass"], massLimits);
-  const moisture = given.number(chosen.moisture, ["moisture"], share);
-  const partner = given.number(chosen.partner, ["partner"], share);
-  const goal = given.number(chosen.goal, ["goal"], share);
-  if (given.clean() && !((moisture - goal) * (goal - partner) > 0 || moisture === goal)) {
-    given.refuse({
+  const chosen = given.fields(options, ["options"]);
+  const kg = given.si(mass, "mass", ["mass"], massLimits);
+  const moisture = given.plain(chosen.moisture, ["moisture"], shareLimits);
+  const partner = given.plain(chosen.partner, ["partner"], shareLimits);
+  const goal = given.plain(chosen.goal, ["goal"], shareLimits);
+  if (given.clean && !((moisture - goal) * (goal - partner) > 0 || moisture === goal)) {
+    given.add({
       code: "contradiction",
       path: ["goal"],
       allowed: "a moisture between that of the heap and that of what is mixed in",
@@ -45,5 +42,8 @@ export function moisturePartner(mass: Mass, options: MoisturePartnerOptions): Ma
     });
   }
   given.done();
-  return massOf(moisture === goal ? 0 : (kg * (goal - moisture)) / (partner - goal));
+  return quantity(
+    moisture === goal ? 0 : (kg * (goal - moisture)) / (partner - goal),
+    massDimension,
+  );
 }

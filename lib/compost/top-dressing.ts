@@ -1,9 +1,16 @@
 import type { Caution } from "../check/index.ts";
-import type { Area, Length, Volume } from "../measure/index.ts";
-import { Given } from "../soil/given.ts";
-import { areaLimits, bagLimits, depthLimits, volumeLimits } from "../soil/limits.ts";
-import { lengthOf, stepsToCover, volumeOf } from "../soil/si.ts";
+import { Given } from "../measure/given.ts";
+import {
+  type Area,
+  type Length,
+  lengthDimension,
+  quantity,
+  roundUpTo,
+  type Volume,
+  volumeDimension,
+} from "../measure/index.ts";
 import { compostOveruse } from "./compost-overuse.ts";
+import { areaLimits, bagLimits, depthLimits, volumeLimits } from "./limits.ts";
 
 /** How deep, what there is, and in what bags. */
 export interface TopDressingOptions {
@@ -42,16 +49,22 @@ export interface TopDressing {
  * @source common practice
  * @example
  * const dressing = topDressing(times(120, squareFoot), { depth: times(1, inch), onHand: times(4, cubicFoot), bag: cubicFoot });
- * dressing.toBuy // => 6 ft³
+ * dressing.toBuy // => 6 cu ft
  * dressing.bags // => 6
  */
 export function topDressing(area: Area, options: TopDressingOptions): TopDressing {
   const given = new Given();
-  const chosen = given.record(options, ["options"]);
-  const areaM2 = given.area(area, ["area"], areaLimits);
-  const depthM = given.length(chosen.depth, ["depth"], depthLimits);
-  const heapM3 = given.volume(chosen.onHand ?? volumeOf(0), ["onHand"], volumeLimits);
-  const bagM3 = chosen.bag === undefined ? null : given.volume(chosen.bag, ["bag"], bagLimits);
+  const chosen = given.fields(options, ["options"]);
+  const areaM2 = given.si(area, "area", ["area"], areaLimits);
+  const depthM = given.si(chosen.depth, "length", ["depth"], depthLimits);
+  const heapM3 = given.si(
+    chosen.onHand ?? quantity(0, volumeDimension),
+    "volume",
+    ["onHand"],
+    volumeLimits,
+  );
+  const bagM3 =
+    chosen.bag === undefined ? null : given.si(chosen.bag, "volume", ["bag"], bagLimits);
   given.done();
 
   const needM3 = areaM2 * depthM;
@@ -59,12 +72,12 @@ export function topDressing(area: Area, options: TopDressingOptions): TopDressin
   const buyM3 = needM3 - usedM3;
   return {
     area,
-    depth: lengthOf(depthM),
-    volume: volumeOf(needM3),
-    fromHeap: volumeOf(usedM3),
-    toBuy: volumeOf(buyM3),
-    heapLeft: volumeOf(heapM3 - usedM3),
-    bags: bagM3 === null ? null : stepsToCover(buyM3, bagM3),
+    depth: quantity(depthM, lengthDimension),
+    volume: quantity(needM3, volumeDimension),
+    fromHeap: quantity(usedM3, volumeDimension),
+    toBuy: quantity(buyM3, volumeDimension),
+    heapLeft: quantity(heapM3 - usedM3, volumeDimension),
+    bags: bagM3 === null ? null : roundUpTo(buyM3 / bagM3, 1),
     cautions: depthM > mostYearlyM ? [compostOveruse()] : [],
   };
 }

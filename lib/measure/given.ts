@@ -29,6 +29,18 @@ export class Given extends Checks {
     return typeof value === "number" ? value : 0;
   }
 
+  /** A text with something in it. */
+  name(value: unknown, path: Path): string {
+    this.text(value, path);
+    return typeof value === "string" ? value : "";
+  }
+
+  /** One of a few values; the first of them where it was refused. */
+  oneOf<const T>(value: unknown, choices: readonly [T, ...T[]], path: Path): T {
+    this.choice(value, choices, path);
+    return choices.find((choice) => choice === value) ?? choices[0];
+  }
+
   /** The fields of a record, none where it is no record; so that no field's check can crash. */
   fields(value: unknown, path: Path): Readonly<Record<string, unknown>> {
     const isRecord = typeof value === "object" && value !== null && !Array.isArray(value);

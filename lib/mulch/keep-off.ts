@@ -1,6 +1,6 @@
-import type { Area, Length } from "../measure/index.ts";
-import { Given } from "../soil/given.ts";
-import { areaOf } from "../soil/si.ts";
+import { Given } from "../measure/given.ts";
+import { type Area, areaDimension, type Length, quantity } from "../measure/index.ts";
+import { ringLimits } from "./limits.ts";
 
 /** How many stems, and how far the mulch stays from each. */
 export interface KeepOffOptions {
@@ -22,21 +22,20 @@ export interface KeepOffOptions {
  * @rule bare area = stems x pi x (distance + half the thickness)^2
  * @source wsu-whatcom-compost
  * @example
- * amount(keepOff({ stems: 4 }), squareInch).toFixed(1) // => "113.1"
+ * keepOff({ stems: 4, distance: times(3, inch) }) // => 113 sq in
  */
 export function keepOff(options: KeepOffOptions): Area {
   const given = new Given();
-  const chosen = given.record(options, ["options"]);
-  const size = { min: 0, max: 3.048, words: "a length from 0 to 10 ft (3.048 m)" };
-  const stems = given.count(chosen.stems, ["stems"], {
-    min: 0,
-    max: 100_000,
-    words: "a whole number from 0 to 100,000",
-  });
+  const chosen = given.fields(options, ["options"]);
+  const stems = given.whole(chosen.stems, ["stems"], { max: 100_000 });
   const ringM =
-    chosen.distance === undefined ? 0.0762 : given.length(chosen.distance, ["distance"], size);
+    chosen.distance === undefined
+      ? 0.0762
+      : given.si(chosen.distance, "length", ["distance"], ringLimits);
   const stemM =
-    chosen.thickness === undefined ? 0 : given.length(chosen.thickness, ["thickness"], size);
+    chosen.thickness === undefined
+      ? 0
+      : given.si(chosen.thickness, "length", ["thickness"], ringLimits);
   given.done();
-  return areaOf(stems * Math.PI * (ringM + stemM / 2) ** 2);
+  return quantity(stems * Math.PI * (ringM + stemM / 2) ** 2, areaDimension);
 }

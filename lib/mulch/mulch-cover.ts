@@ -1,7 +1,15 @@
-import type { Area, Length, Volume } from "../measure/index.ts";
-import { Given } from "../soil/given.ts";
-import { areaLimits, bagLimits, depthLimits } from "../soil/limits.ts";
-import { areaOf, lengthOf, stepsToCover, volumeOf } from "../soil/si.ts";
+import { Given } from "../measure/given.ts";
+import {
+  type Area,
+  areaDimension,
+  type Length,
+  lengthDimension,
+  quantity,
+  roundUpTo,
+  type Volume,
+  volumeDimension,
+} from "../measure/index.ts";
+import { areaLimits, bagLimits, depthLimits } from "./limits.ts";
 
 /** How deep, what stays bare, and in what bags. */
 export interface MulchCoverOptions {
@@ -35,18 +43,19 @@ export interface MulchCover {
  * @source common practice
  * @example
  * const cover = mulchCover(times(48, squareFoot), { depth: times(1, inch), bag: times(2, cubicFoot) });
- * cover.volume // => 4 ft³
+ * cover.volume // => 4 cu ft
  * cover.bags // => 2
  */
 export function mulchCover(area: Area, options: MulchCoverOptions): MulchCover {
   const given = new Given();
-  const chosen = given.record(options, ["options"]);
-  const wholeM2 = given.area(area, ["area"], areaLimits);
-  const depthM = given.length(chosen.depth, ["depth"], depthLimits);
-  const bareM2 = given.area(chosen.bare ?? areaOf(0), ["bare"], areaLimits);
-  const bagM3 = chosen.bag === undefined ? null : given.volume(chosen.bag, ["bag"], bagLimits);
-  if (given.clean() && bareM2 > wholeM2) {
-    given.refuse({
+  const chosen = given.fields(options, ["options"]);
+  const wholeM2 = given.si(area, "area", ["area"], areaLimits);
+  const depthM = given.si(chosen.depth, "length", ["depth"], depthLimits);
+  const bareM2 = given.si(chosen.bare ?? quantity(0, areaDimension), "area", ["bare"], areaLimits);
+  const bagM3 =
+    chosen.bag === undefined ? null : given.si(chosen.bag, "volume", ["bag"], bagLimits);
+  if (given.clean && bareM2 > wholeM2) {
+    given.add({
       code: "contradiction",
       path: ["bare"],
       allowed: "at most the whole area",
@@ -57,9 +66,9 @@ export function mulchCover(area: Area, options: MulchCoverOptions): MulchCover {
   given.done();
   const m3 = (wholeM2 - bareM2) * depthM;
   return {
-    area: areaOf(wholeM2 - bareM2),
-    depth: lengthOf(depthM),
-    volume: volumeOf(m3),
-    bags: bagM3 === null ? null : stepsToCover(m3, bagM3),
+    area: quantity(wholeM2 - bareM2, areaDimension),
+    depth: quantity(depthM, lengthDimension),
+    volume: quantity(m3, volumeDimension),
+    bags: bagM3 === null ? null : roundUpTo(m3 / bagM3, 1),
   };
 }

@@ -1,7 +1,6 @@
-import type { Area, Length, Volume } from "../measure/index.ts";
-import { Given } from "./given.ts";
+import { Given } from "../measure/given.ts";
+import { type Area, areaDimension, type Length, quantity, type Volume } from "../measure/index.ts";
 import { someDepth, volumeLimits } from "./limits.ts";
-import { areaOf } from "./si.ts";
 
 /**
  * The area that a volume covers at a depth.
@@ -12,12 +11,12 @@ import { areaOf } from "./si.ts";
  * @rule area = volume / depth; one cubic yard covers 324 ft2 divided by the depth in inches
  * @source common practice
  * @example
- * areaCovered(times(1, cubicYard), times(2, inch)) // => 162 ft²
+ * areaCovered(times(1, cubicYard), times(2, inch)) // => 162 sq ft
  */
 export function areaCovered(volume: Volume, depth: Length): Area {
   const given = new Given();
-  const m3 = given.volume(volume, ["volume"], volumeLimits);
-  const depthM = given.length(depth, ["depth"], someDepth);
+  const m3 = given.si(volume, "volume", ["volume"], volumeLimits);
+  const depthM = given.si(depth, "length", ["depth"], someDepth);
   given.done();
-  return areaOf(m3 / depthM);
+  return quantity(m3 / depthM, areaDimension);
 }

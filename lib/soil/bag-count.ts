@@ -1,7 +1,6 @@
-import type { Volume } from "../measure/index.ts";
-import { Given } from "./given.ts";
+import { Given } from "../measure/given.ts";
+import { quantity, roundUpTo, type Volume, volumeDimension } from "../measure/index.ts";
 import { bagLimits, volumeLimits } from "./limits.ts";
-import { stepsToCover, volumeOf } from "./si.ts";
 
 /** Whole bags that cover a volume. */
 export interface BagCount {
@@ -24,13 +23,13 @@ export interface BagCount {
  */
 export function bagCount(volume: Volume, bag: Volume): BagCount {
   const given = new Given();
-  const needM3 = given.volume(volume, ["volume"], volumeLimits);
-  const bagM3 = given.volume(bag, ["bag"], bagLimits);
+  const needM3 = given.si(volume, "volume", ["volume"], volumeLimits);
+  const bagM3 = given.si(bag, "volume", ["bag"], bagLimits);
   given.done();
-  const bags = stepsToCover(needM3, bagM3);
+  const bags = roundUpTo(needM3 / bagM3, 1);
   return {
     bags,
-    volume: volumeOf(bags * bagM3),
-    leftover: volumeOf(Math.max(0, bags * bagM3 - needM3)),
+    volume: quantity(bags * bagM3, volumeDimension),
+    leftover: quantity(Math.max(0, bags * bagM3 - needM3), volumeDimension),
   };
 }

@@ -1,6 +1,6 @@
-import type { Money, Volume } from "../measure/index.ts";
+import { Given } from "../measure/given.ts";
+import { type Money, quantity, type Volume, volumeDimension } from "../measure/index.ts";
 import { breakEvenM3 } from "./break-even.ts";
-import { Given } from "./given.ts";
 import { volumeLimits } from "./limits.ts";
 import {
   type Offer,
@@ -9,7 +9,6 @@ import {
   type PlainOffer,
   plainOffer,
 } from "./offer-cost.ts";
-import { volumeOf } from "./si.ts";
 
 /** What to buy of a material, and how far the other offers are from it. */
 export interface BagsOrBulk {
@@ -40,17 +39,19 @@ export interface BagsOrBulk {
  * @source common practice
  * @example
  * const offers = [
- *   { form: "bag", size: times(1, cubicFoot), price: money(4) },
- *   { form: "bulk", size: times(1, cubicYard), price: money(40), delivery: money(50) },
+ *   { form: "bag", size: cubicFoot, price: money(4, "USD") },
+ *   { form: "bulk", size: cubicYard, price: money(40, "USD"), delivery: money(50, "USD") },
  * ];
- * bagsOrBulk(times(54, cubicFoot), offers).chosen.count // => 2
- * bagsOrBulk(times(10, cubicFoot), offers).chosen.count // => 10
+ * const { chosen, breakEven } = bagsOrBulk(times(54, cubicFoot), offers);
+ * chosen.count // => 2
+ * chosen.cost // => $130.00
+ * breakEven // => 1.19 cu yd
  */
 export function bagsOrBulk(volume: Volume, offers: readonly Offer[]): BagsOrBulk {
   const given = new Given();
-  const needM3 = given.volume(volume, ["volume"], volumeLimits);
+  const needM3 = given.si(volume, "volume", ["volume"], volumeLimits);
   const plain = given
-    .list(offers, ["offers"])
+    .list(offers, ["offers"], 1)
     .map((offer, at) => plainOffer(given, offer as Offer, ["offers", at + 1]));
   const currency = oneCurrency(given, offers);
   given.done();
@@ -67,7 +68,7 @@ export function bagsOrBulk(volume: Volume, offers: readonly Offer[]): BagsOrBulk
     chosen: compared[0]?.cost ?? null,
     compared: compared.map(({ cost }) => cost),
     short: costs.filter((one) => !enough.includes(one)).map(({ offer }) => offer.offer),
-    breakEven: meet === null ? null : volumeOf(meet),
+    breakEven: meet === null ? null : quantity(meet, volumeDimension),
   };
 }
 
@@ -79,7 +80,7 @@ function byCost(a: OfferCost, b: OfferCost): number {
 }
 
 function oneCurrency(given: Given, offers: readonly Offer[]): string | undefined {
-  if (!given.clean()) return undefined;
+  if (!given.clean) return undefined;
   const named = offers.flatMap((offer, at) =>
     [["price", offer.price] as const, ["delivery", offer.delivery] as const].flatMap(
       ([key, money]: readonly [string, Money | undefined]) =>
@@ -91,7 +92,7 @@ function oneCurrency(given: Given, offers: readonly Offer[]): string | undefined
   const first = named[0];
   const other = named.find(({ of }) => of !== first?.of);
   if (first && other) {
-    given.refuse({
+    given.add({
       code: "mixed-currency",
       path: other.path,
       allowed: `the currency of ${first.path.join(" ")}, ${first.of}`,

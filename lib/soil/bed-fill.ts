@@ -1,9 +1,18 @@
-import type { Area, Length, Range, Volume } from "../measure/index.ts";
+import { Given } from "../measure/given.ts";
+import {
+  type Area,
+  areaDimension,
+  type Length,
+  lengthDimension,
+  quantity,
+  type Range,
+  type Volume,
+  volumeDimension,
+} from "../measure/index.ts";
 import { type BedSides, insideM } from "./bed-inside.ts";
-import { Given } from "./given.ts";
 import { countLimits, depthLimits } from "./limits.ts";
 import { type SettlingMaterial, settlingShares } from "./settling-order.ts";
-import { areaOf, lengthOf, volumeOf } from "./si.ts";
+import { sourcesOf } from "./sources.ts";
 
 /** What it takes to fill a bed, or several alike. */
 export interface BedFill {
@@ -47,9 +56,11 @@ export interface BedFillOptions {
  * @source common practice
  * @example
  * const bed = { length: times(8, foot), width: times(4, foot), section: { thickness: times(1.5, inch) } };
- * const asPlaced = { material: "soil", settleLow: 0, settleLikely: 0, settleHigh: 0, settleSource: "common practice" };
- * const fill = bedFill(bed, asPlaced, { depth: times(11, inch), depthNow: times(9, inch) });
+ * const mix = { material: "mix", settleLow: 0.1, settleLikely: 0.125, settleHigh: 0.15, settleSource: "ontario-soil-details" };
+ * const fill = bedFill(bed, mix, { depth: times(9, inch), depthNow: times(7, inch), count: 7 });
  * fill.missing // => 2 in
+ * fill.settled // => 1.26 cu yd
+ * fill.order.likely // => 1.44 cu yd
  */
 export function bedFill(
   bed: BedSides,
@@ -59,28 +70,33 @@ export function bedFill(
   const given = new Given();
   const { lengthM, widthM } = insideM(given, bed, ["bed"]);
   const shares = settlingShares(given, material, ["material"]);
-  const chosen = given.record(options, ["options"]);
-  const depthM = given.length(chosen.depth, ["depth"], depthLimits);
-  const nowM = given.length(chosen.depthNow ?? lengthOf(0), ["depthNow"], depthLimits);
-  const count = given.count(chosen.count ?? 1, ["count"], countLimits);
+  const chosen = given.fields(options, ["options"]);
+  const depthM = given.si(chosen.depth, "length", ["depth"], depthLimits);
+  const nowM = given.si(
+    chosen.depthNow ?? quantity(0, lengthDimension),
+    "length",
+    ["depthNow"],
+    depthLimits,
+  );
+  const count = given.whole(chosen.count ?? 1, ["count"], countLimits);
   given.done();
 
   const areaM2 = lengthM * widthM * count;
   const missingM = Math.max(0, depthM - nowM);
   const settledM3 = areaM2 * missingM;
   return {
-    area: areaOf(areaM2),
+    area: quantity(areaM2, areaDimension),
     depth: options.depth,
-    depthNow: lengthOf(nowM),
-    missing: lengthOf(missingM),
-    there: volumeOf(areaM2 * nowM),
-    settled: volumeOf(settledM3),
+    depthNow: quantity(nowM, lengthDimension),
+    missing: quantity(missingM, lengthDimension),
+    there: quantity(areaM2 * nowM, volumeDimension),
+    settled: quantity(settledM3, volumeDimension),
     order: {
-      low: volumeOf(settledM3 / (1 - shares.low)),
-      likely: volumeOf(settledM3 / (1 - shares.likely)),
-      high: volumeOf(settledM3 / (1 - shares.high)),
-      basis: [material.settleSource],
+      low: quantity(settledM3 / (1 - shares.low), volumeDimension),
+      likely: quantity(settledM3 / (1 - shares.likely), volumeDimension),
+      high: quantity(settledM3 / (1 - shares.high), volumeDimension),
+      basis: sourcesOf(material.settleSource),
     },
-    surplus: volumeOf(areaM2 * Math.max(0, nowM - depthM)),
+    surplus: quantity(areaM2 * Math.max(0, nowM - depthM), volumeDimension),
   };
 }

@@ -1,6 +1,13 @@
-import type { Area, Length } from "../measure/index.ts";
-import { Given } from "./given.ts";
-import { areaOf, lengthOf } from "./si.ts";
+import { Given } from "../measure/given.ts";
+import {
+  type Area,
+  areaDimension,
+  type Length,
+  lengthDimension,
+  printQuantity,
+  quantity,
+} from "../measure/index.ts";
+import { sideLimits, thicknessLimits } from "./limits.ts";
 
 /**
  * What the soil calculations need to know of a bed: its true outside sizes and how thick its
@@ -34,20 +41,23 @@ export interface BedInside {
  * @source common practice
  * @example
  * const bed = { length: times(8, foot), width: times(4, foot), section: { thickness: times(1.5, inch) } };
- * amount(bedInside(bed).length, inch) // => 93
+ * bedInside(bed).length // => 7 ft 9 in
  * amount(bedInside(bed).width, inch) // => 45
+ * bedInside(bed).area // => 29.1 sq ft
  */
 export function bedInside(bed: BedSides): BedInside {
   const given = new Given();
   const inside = insideM(given, bed, ["bed"]);
   given.done();
   return {
-    length: lengthOf(inside.lengthM),
-    width: lengthOf(inside.widthM),
-    area: areaOf(inside.lengthM * inside.widthM),
-    perimeter: lengthOf(2 * (inside.lengthM + inside.widthM)),
+    length: quantity(inside.lengthM, lengthDimension),
+    width: quantity(inside.widthM, lengthDimension),
+    area: quantity(inside.lengthM * inside.widthM, areaDimension),
+    perimeter: quantity(2 * (inside.lengthM + inside.widthM), lengthDimension),
   };
 }
+
+const inWords = (m: number): string => printQuantity(quantity(m, lengthDimension));
 
 /** Inside sizes in metres; problems go to `given`. */
 export function insideM(
@@ -55,27 +65,19 @@ export function insideM(
   bed: BedSides,
   path: readonly (string | number)[],
 ): { lengthM: number; widthM: number } {
-  const sides = given.record(bed, path);
-  const section = given.record(sides.section, [...path, "section"]);
-  const size = {
-    min: 0.1016,
-    max: 304.8,
-    words: "a length from 4 in to 1000 ft (10.16 cm to 304.8 m)",
-  };
-  const lengthM = given.length(sides.length, [...path, "length"], size);
-  const widthM = given.length(sides.width, [...path, "width"], size);
-  const thicknessM = given.length(section.thickness, [...path, "section", "thickness"], {
-    min: 0,
-    max: 0.3048,
-    words: "a board thickness from 0 to 1 ft (30.48 cm)",
-  });
+  const sides = given.fields(bed, path);
+  const section = given.fields(sides.section, [...path, "section"]);
+  const lengthM = given.si(sides.length, "length", [...path, "length"], sideLimits);
+  const widthM = given.si(sides.width, "length", [...path, "width"], sideLimits);
+  const place = [...path, "section", "thickness"];
+  const thicknessM = given.si(section.thickness, "length", place, thicknessLimits);
   const inside = { lengthM: lengthM - 2 * thicknessM, widthM: widthM - 2 * thicknessM };
-  if (given.clean() && Math.min(inside.lengthM, inside.widthM) <= 0) {
-    given.refuse({
+  if (given.clean && Math.min(inside.lengthM, inside.widthM) <= 0) {
+    given.add({
       code: "contradiction",
-      path: [...path, "section", "thickness"],
+      path: place,
       allowed: "boards less than half as thick as the bed is wide",
-      received: `${thicknessM} m in a bed ${Math.min(lengthM, widthM)} m wide`,
+      received: `${inWords(thicknessM)} in a bed ${inWords(Math.min(lengthM, widthM))} wide`,
       remedy: "Check the width and the boards' actual thickness, usually 1-1/2 in.",
     });
   }

@@ -1,8 +1,7 @@
-import type { Length, Volume } from "../measure/index.ts";
+import { Given } from "../measure/given.ts";
+import { type Length, quantity, type Volume, volumeDimension } from "../measure/index.ts";
 import { type BedSides, insideM } from "./bed-inside.ts";
-import { Given } from "./given.ts";
 import { depthLimits } from "./limits.ts";
-import { volumeOf } from "./si.ts";
 
 /**
  * The volume inside the boards of a bed up to a depth: what the soil takes up once it has settled.
@@ -14,12 +13,12 @@ import { volumeOf } from "./si.ts";
  * @source common practice
  * @example
  * const bed = { length: times(8, foot), width: times(4, foot), section: { thickness: times(1.5, inch) } };
- * round(amount(bedVolume(bed, times(11, inch)), cubicFoot), 2) // => 26.64
+ * bedVolume(bed, times(11, inch)) // => 26.6 cu ft
  */
 export function bedVolume(bed: BedSides, depth: Length): Volume {
   const given = new Given();
   const { lengthM, widthM } = insideM(given, bed, ["bed"]);
-  const depthM = given.length(depth, ["depth"], depthLimits);
+  const depthM = given.si(depth, "length", ["depth"], depthLimits);
   given.done();
-  return volumeOf(lengthM * widthM * depthM);
+  return quantity(lengthM * widthM * depthM, volumeDimension);
 }

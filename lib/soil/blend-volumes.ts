@@ -1,7 +1,6 @@
-import type { Volume } from "../measure/index.ts";
-import { Given } from "./given.ts";
-import { volumeLimits } from "./limits.ts";
-import { volumeOf } from "./si.ts";
+import { Given } from "../measure/given.ts";
+import { quantity, type Volume, volumeDimension } from "../measure/index.ts";
+import { partLimits, volumeLimits } from "./limits.ts";
 
 /** How much of one part goes into a blend. */
 export interface BlendVolume {
@@ -20,7 +19,7 @@ export interface BlendVolume {
  * @source common practice
  * @example
  * const parts = [{ material: "topsoil", share: 2 }, { material: "compost", share: 1 }];
- * blendVolumes(times(9, cubicFoot), parts)[1].volume // => 3 ft³
+ * blendVolumes(times(9, cubicFoot), parts)[1].volume // => 3 cu ft
  */
 export function blendVolumes(
   volume: Volume,
@@ -30,18 +29,23 @@ export function blendVolumes(
   }[],
 ): readonly BlendVolume[] {
   const given = new Given();
-  const m3 = given.volume(volume, ["volume"], volumeLimits);
-  const shares = given.list(parts, ["parts"]).map((part, at) =>
-    given.number(given.record(part, ["parts", at + 1]).share, ["parts", at + 1, "share"], {
-      min: 1e-6,
-      max: 1e6,
-      words: "parts by volume from 0.000001 to 1,000,000",
-    }),
-  );
+  const m3 = given.si(volume, "volume", ["volume"], volumeLimits);
+  const rows = given.list(parts, ["parts"], 1).map((part, at) => {
+    const path = ["parts", at + 1];
+    const { material, share } = given.fields(part, path);
+    const name = isRow(material) ? material.material : material;
+    return {
+      material: given.name(name, [...path, "material"]),
+      share: given.plain(share, [...path, "share"], partLimits),
+    };
+  });
   given.done();
-  const total = shares.reduce((sum, share) => sum + share, 0);
-  return parts.map(({ material, share }) => ({
-    material: typeof material === "string" ? material : material.material,
-    volume: volumeOf((m3 * share) / total),
+  const total = rows.reduce((sum, { share }) => sum + share, 0);
+  return rows.map(({ material, share }) => ({
+    material,
+    volume: quantity((m3 * share) / total, volumeDimension),
   }));
 }
+
+const isRow = (value: unknown): value is { readonly material: unknown } =>
+  typeof value === "object" && value !== null && "material" in value;

@@ -1,7 +1,12 @@
-import type { Area, Length, Volume } from "../measure/index.ts";
-import { Given } from "./given.ts";
+import { Given } from "../measure/given.ts";
+import {
+  type Area,
+  type Length,
+  quantity,
+  type Volume,
+  volumeDimension,
+} from "../measure/index.ts";
 import { areaLimits, depthLimits } from "./limits.ts";
-import { volumeOf } from "./si.ts";
 
 /**
  * The volume that covers an area to a depth.
@@ -12,12 +17,12 @@ import { volumeOf } from "./si.ts";
  * @rule volume = area x depth
  * @source common practice
  * @example
- * coverVolume(times(100, squareFoot), times(3, inch)) // => 25 ft³
+ * coverVolume(times(100, squareFoot), times(3, inch)) // => 25 cu ft
  */
 export function coverVolume(area: Area, depth: Length): Volume {
   const given = new Given();
-  const areaM2 = given.area(area, ["area"], areaLimits);
-  const depthM = given.length(depth, ["depth"], depthLimits);
+  const areaM2 = given.si(area, "area", ["area"], areaLimits);
+  const depthM = given.si(depth, "length", ["depth"], depthLimits);
   given.done();
-  return volumeOf(areaM2 * depthM);
+  return quantity(areaM2 * depthM, volumeDimension);
 }

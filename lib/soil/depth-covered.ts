@@ -1,7 +1,12 @@
-import type { Area, Length, Volume } from "../measure/index.ts";
-import { Given } from "./given.ts";
+import { Given } from "../measure/given.ts";
+import {
+  type Area,
+  type Length,
+  lengthDimension,
+  quantity,
+  type Volume,
+} from "../measure/index.ts";
 import { someArea, volumeLimits } from "./limits.ts";
-import { lengthOf } from "./si.ts";
 
 /**
  * The depth to which a volume lies when spread over an area.
@@ -16,8 +21,8 @@ import { lengthOf } from "./si.ts";
  */
 export function depthCovered(volume: Volume, area: Area): Length {
   const given = new Given();
-  const m3 = given.volume(volume, ["volume"], volumeLimits);
-  const areaM2 = given.area(area, ["area"], someArea);
+  const m3 = given.si(volume, "volume", ["volume"], volumeLimits);
+  const areaM2 = given.si(area, "area", ["area"], someArea);
   given.done();
-  return lengthOf(m3 / areaM2);
+  return quantity(m3 / areaM2, lengthDimension);
 }

@@ -7,6 +7,7 @@ export { bedVolume } from "./bed-volume.ts";
 export { type BlendVolume, blendVolumes } from "./blend-volumes.ts";
 export { coverVolume } from "./cover-volume.ts";
 export { depthCovered } from "./depth-covered.ts";
+export { type DugSoil, type DugSoilOptions, dugSoil } from "./dug-soil.ts";
 export type { Offer, OfferCost } from "./offer-cost.ts";
 export { type RoomForSoilOptions, roomForSoil } from "./room-for-soil.ts";
 export { settledVolume } from "./settled-volume.ts";

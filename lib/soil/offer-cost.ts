@@ -1,8 +1,15 @@
 import type { Path } from "../check/index.ts";
-import type { Money, Volume } from "../measure/index.ts";
-import type { Given } from "./given.ts";
+import type { Given } from "../measure/given.ts";
+import {
+  type Money,
+  moneyDimension,
+  quantity,
+  roundMoney,
+  roundUpTo,
+  type Volume,
+  volumeDimension,
+} from "../measure/index.ts";
 import { bagLimits } from "./limits.ts";
-import { moneyOf, roundMoney, stepsToCover, volumeOf } from "./si.ts";
 
 /** What a yard asks for a material in one form. */
 export interface Offer {
@@ -47,33 +54,25 @@ export interface PlainOffer {
   readonly delivery: number;
 }
 
-const moneyLimits = { min: 0, max: 1e6, words: "an amount of money from 0 to 1,000,000" };
-const sizesLimits = {
-  min: 0,
-  max: 1e6,
-  words: "a number of sizes from 0 to 1,000,000, or a volume",
-};
-const stepLimits = {
-  min: 1e-3,
-  max: 1e6,
-  words: "a number of sizes from 0.001 to 1,000,000, or a volume",
-};
+const none = quantity(0, moneyDimension);
+const moneyLimits = { min: none, max: quantity(1e6, moneyDimension) };
+const sizesLimits = { min: 0, max: 1e6 };
+const stepLimits = { min: 1e-3, max: 1e6 };
 
 /** Checks an offer; problems go to `given`. */
 export function plainOffer(given: Given, offer: Offer, path: Path): PlainOffer {
-  const row = given.record(offer, path);
-  const sizeM3 = given.volume(row.size, [...path, "size"], bagLimits) || 1;
-  const form = given.choice(row.form, [...path, "form"], ["bag", "bulk"]);
+  const row = given.fields(offer, path);
+  const sizeM3 = given.si(row.size, "volume", [...path, "size"], bagLimits) || 1;
+  const form = given.oneOf(row.form, ["bag", "bulk"], [...path, "form"]);
   const sizes = (key: string, otherwise: number, limits: typeof sizesLimits): number => {
     const value = row[key] ?? otherwise;
-    if (typeof value === "number" && !Number.isNaN(value)) {
-      return value === otherwise ? value : given.number(value, [...path, key], limits);
-    }
-    return given.volume(value, [...path, key], bagLimits) / sizeM3;
+    if (value === otherwise) return otherwise;
+    if (typeof value === "number") return given.plain(value, [...path, key], limits);
+    return given.si(value, "volume", [...path, key], bagLimits) / sizeM3;
   };
   const step = sizes("step", 1, stepLimits);
   if (form === "bag" && Math.abs(step - Math.round(step)) > 1e-9) {
-    given.refuse({
+    given.add({
       code: "contradiction",
       path: [...path, "step"],
       allowed: "whole bags",
@@ -84,15 +83,11 @@ export function plainOffer(given: Given, offer: Offer, path: Path): PlainOffer {
   return {
     offer,
     sizeM3,
-    price: given.money(row.price, [...path, "price"], moneyLimits),
+    price: given.si(row.price, "money", [...path, "price"], moneyLimits),
     from: sizes("from", 0, sizesLimits),
     step,
     limit: sizes("limit", Infinity, sizesLimits),
-    delivery: given.money(
-      row.delivery ?? moneyOf(0, undefined),
-      [...path, "delivery"],
-      moneyLimits,
-    ),
+    delivery: given.si(row.delivery ?? none, "money", [...path, "delivery"], moneyLimits),
   };
 }
 
@@ -100,17 +95,21 @@ export function plainOffer(given: Given, offer: Offer, path: Path): PlainOffer {
 export function sizesFor(needM3: number, offer: PlainOffer): number {
   if (needM3 <= 0) return 0;
   const steps = Math.max(
-    stepsToCover(needM3 / offer.sizeM3, offer.step),
-    stepsToCover(offer.from, offer.step),
+    roundUpTo(needM3 / offer.sizeM3 / offer.step, 1),
+    roundUpTo(offer.from / offer.step, 1),
   );
   return Number((steps * offer.step).toPrecision(12));
 }
 
 /** Goods and delivery of so many sizes. */
 export function costOf(count: number, offer: PlainOffer, currency: string | undefined) {
-  const goods = roundMoney(moneyOf(offer.price * count, currency));
-  const delivery = roundMoney(moneyOf(count > 0 ? offer.delivery : 0, currency));
-  return { goods, delivery, cost: roundMoney(moneyOf(goods.si + delivery.si, currency)) };
+  const goods = roundMoney(quantity(offer.price * count, moneyDimension, currency));
+  const delivery = roundMoney(quantity(count > 0 ? offer.delivery : 0, moneyDimension, currency));
+  return {
+    goods,
+    delivery,
+    cost: roundMoney(quantity(goods.si + delivery.si, moneyDimension, currency)),
+  };
 }
 
 export function offerCost(
@@ -123,8 +122,8 @@ export function offerCost(
   return {
     offer: plain.offer,
     count,
-    volume: volumeOf(volumeM3),
-    leftover: volumeOf(Math.max(0, volumeM3 - needM3)),
+    volume: quantity(volumeM3, volumeDimension),
+    leftover: quantity(Math.max(0, volumeM3 - needM3), volumeDimension),
     ...costOf(count, plain, currency),
   };
 }

@@ -1,7 +1,6 @@
-import type { Length } from "../measure/index.ts";
-import { Given } from "./given.ts";
+import { Given } from "../measure/given.ts";
+import { type Length, lengthDimension, quantity } from "../measure/index.ts";
 import { depthLimits } from "./limits.ts";
-import { lengthOf } from "./si.ts";
 
 /** What is kept above the soil. */
 export interface RoomForSoilOptions {
@@ -25,12 +24,23 @@ export interface RoomForSoilOptions {
  */
 export function roomForSoil(wall: Length, options: RoomForSoilOptions = {}): Length {
   const given = new Given();
-  const wallM = given.length(wall, ["wall"], depthLimits);
-  const mulchM = given.length(options.mulch ?? lengthOf(0.0254), ["mulch"], depthLimits);
-  const freeM = given.length(options.free ?? lengthOf(0.0254), ["free"], depthLimits);
+  const chosen = given.fields(options, ["options"]);
+  const wallM = given.si(wall, "length", ["wall"], depthLimits);
+  const mulchM = given.si(
+    chosen.mulch ?? quantity(0.0254, lengthDimension),
+    "length",
+    ["mulch"],
+    depthLimits,
+  );
+  const freeM = given.si(
+    chosen.free ?? quantity(0.0254, lengthDimension),
+    "length",
+    ["free"],
+    depthLimits,
+  );
   const roomM = wallM - mulchM - freeM;
-  if (given.clean() && roomM < 0) {
-    given.refuse({
+  if (given.clean && roomM < 0) {
+    given.add({
       code: "contradiction",
       path: ["wall"],
       allowed: "a wall at least as high as the mulch and the free board together",
@@ -39,5 +49,5 @@ export function roomForSoil(wall: Length, options: RoomForSoilOptions = {}): Len
     });
   }
   given.done();
-  return lengthOf(roomM);
+  return quantity(roomM, lengthDimension);
 }

@@ -1,8 +1,8 @@
-import type { Range, Volume } from "../measure/index.ts";
-import { Given } from "./given.ts";
+import { Given } from "../measure/given.ts";
+import { quantity, type Range, type Volume, volumeDimension } from "../measure/index.ts";
 import { volumeLimits } from "./limits.ts";
 import { type SettlingMaterial, settlingShares } from "./settling-order.ts";
-import { volumeOf } from "./si.ts";
+import { sourcesOf } from "./sources.ts";
 
 /**
  * What is left of a placed volume once it has settled: the way back from `settlingOrder`. `low` is
@@ -15,18 +15,18 @@ import { volumeOf } from "./si.ts";
  * @rule settled volume = placed volume x (1 - share lost in settling)
  * @source common practice
  * @example
- * const mix = { material: "mix", settleLow: 0, settleLikely: 0.125, settleHigh: 0.2, settleSource: "common practice" };
- * round(amount(settledVolume(times(8, cubicFoot), mix).likely, cubicFoot), 3) // => 7
+ * const mix = { material: "mix", settleLow: 0.1, settleLikely: 0.125, settleHigh: 0.15, settleSource: "ontario-soil-details" };
+ * settledVolume(times(8, cubicFoot), mix).likely // => 7 cu ft
  */
 export function settledVolume(placed: Volume, material: SettlingMaterial): Range<Volume> {
   const given = new Given();
-  const placedM3 = given.volume(placed, ["placed"], volumeLimits);
+  const placedM3 = given.si(placed, "volume", ["placed"], volumeLimits);
   const shares = settlingShares(given, material, ["material"]);
   given.done();
   return {
-    low: volumeOf(placedM3 * (1 - shares.high)),
-    likely: volumeOf(placedM3 * (1 - shares.likely)),
-    high: volumeOf(placedM3 * (1 - shares.low)),
-    basis: [material.settleSource],
+    low: quantity(placedM3 * (1 - shares.high), volumeDimension),
+    likely: quantity(placedM3 * (1 - shares.likely), volumeDimension),
+    high: quantity(placedM3 * (1 - shares.low), volumeDimension),
+    basis: sourcesOf(material.settleSource),
   };
 }

@@ -1,7 +1,7 @@
-import type { Range, Volume } from "../measure/index.ts";
-import { Given } from "./given.ts";
+import { Given } from "../measure/given.ts";
+import { quantity, type Range, type Volume, volumeDimension } from "../measure/index.ts";
 import { shareLimits, volumeLimits } from "./limits.ts";
-import { volumeOf } from "./si.ts";
+import { sourcesOf } from "./sources.ts";
 
 /** How much of its placed volume a material loses as it settles in the first season. */
 export interface SettlingMaterial {
@@ -25,21 +25,20 @@ export interface SettlingMaterial {
  * @rule order = settled volume / (1 - share lost in settling)
  * @source common practice
  * @example
- * const mix = { material: "mix", settleLow: 0, settleLikely: 0.125, settleHigh: 0.2, settleSource: "common practice" };
- * const order = settlingOrder(times(8, cubicFoot), mix);
- * round(amount(order.likely, cubicFoot), 2) // => 9.14
- * round(amount(order.high, cubicFoot), 2) // => 10
+ * const mix = { material: "mix", settleLow: 0.1, settleLikely: 0.125, settleHigh: 0.15, settleSource: "ontario-soil-details" };
+ * settlingOrder(times(7, cubicFoot), mix).likely // => 8 cu ft
+ * settlingOrder(times(7, cubicFoot), mix).high // => 8.24 cu ft
  */
 export function settlingOrder(settled: Volume, material: SettlingMaterial): Range<Volume> {
   const given = new Given();
-  const settledM3 = given.volume(settled, ["settled"], volumeLimits);
+  const settledM3 = given.si(settled, "volume", ["settled"], volumeLimits);
   const shares = settlingShares(given, material, ["material"]);
   given.done();
   return {
-    low: volumeOf(settledM3 / (1 - shares.low)),
-    likely: volumeOf(settledM3 / (1 - shares.likely)),
-    high: volumeOf(settledM3 / (1 - shares.high)),
-    basis: [material.settleSource],
+    low: quantity(settledM3 / (1 - shares.low), volumeDimension),
+    likely: quantity(settledM3 / (1 - shares.likely), volumeDimension),
+    high: quantity(settledM3 / (1 - shares.high), volumeDimension),
+    basis: sourcesOf(material.settleSource),
   };
 }
 
@@ -49,12 +48,12 @@ export function settlingShares(
   material: SettlingMaterial,
   path: readonly (string | number)[],
 ): { low: number; likely: number; high: number } {
-  const row = given.record(material, path);
-  const low = given.number(row.settleLow, [...path, "settleLow"], shareLimits);
-  const likely = given.number(row.settleLikely, [...path, "settleLikely"], shareLimits);
-  const high = given.number(row.settleHigh, [...path, "settleHigh"], shareLimits);
-  if (given.clean() && !(low <= likely && likely <= high)) {
-    given.refuse({
+  const row = given.fields(material, path);
+  const low = given.plain(row.settleLow, [...path, "settleLow"], shareLimits);
+  const likely = given.plain(row.settleLikely, [...path, "settleLikely"], shareLimits);
+  const high = given.plain(row.settleHigh, [...path, "settleHigh"], shareLimits);
+  if (given.clean && !(low <= likely && likely <= high)) {
+    given.add({
       code: "contradiction",
       path: [...path, "settleLikely"],
       allowed: "shares that rise from settleLow over settleLikely to settleHigh",

@@ -1,7 +1,9 @@
-import { Given } from "./given.ts";
+import { Given } from "../measure/given.ts";
+import { densityDimension, quantity } from "../measure/index.ts";
+import { partLimits } from "./limits.ts";
 import { type SettlingMaterial, settlingShares } from "./settling-order.ts";
-import { densityOf } from "./si.ts";
 import { densitiesOf, type Three, type WeighedMaterial } from "./soil-mass.ts";
+import { sourcesTogether } from "./sources.ts";
 
 /** A material as the table of materials has it: how it settles and what it weighs. */
 export interface SoilMaterial extends SettlingMaterial, WeighedMaterial {}
@@ -23,15 +25,29 @@ export interface BlendPart {
  * @rule each figure of the blend = sum of part's figure x part's share of the loose volume
  * @source common practice
  * @example
- * const soil = published.materials.find((row) => row.material === "topsoil");
+ * const d = (value) => times(value, kilogramPerCubicMetre);
+ * const row = (material, dry, moist, wet, settle) => ({
+ *   material, source: "common practice", settleSource: "common practice",
+ *   settleLow: settle, settleLikely: settle, settleHigh: settle,
+ *   densityDryLow: d(dry), densityDry: d(dry), densityDryHigh: d(dry),
+ *   densityMoistLow: d(moist), densityMoist: d(moist), densityMoistHigh: d(moist),
+ *   densityWetLow: d(wet), densityWet: d(wet), densityWetHigh: d(wet),
+ * });
+ * const blend = soilBlend([
+ *   { material: row("topsoil", 1200, 1300, 1800, 0.1), share: 2 },
+ *   { material: row("compost", 400, 700, 900, 0.16), share: 1 },
+ * ]);
+ * blend.material // => "topsoil and compost"
+ * blend.settleLikely // => 0.12
+ * amount(blend.densityMoist, kilogramPerCubicMetre) // => 1100
  */
 export function soilBlend(parts: readonly BlendPart[]): SoilMaterial {
   const given = new Given();
-  const rows = given.list(parts, ["parts"]).map((part, at) => {
+  const rows = given.list(parts, ["parts"], 1).map((part, at) => {
     const path = ["parts", at + 1];
-    const found = given.record(part, path);
+    const found = given.fields(part, path);
     return {
-      share: given.number(found.share, [...path, "share"], partLimits),
+      share: given.plain(found.share, [...path, "share"], partLimits),
       settle: settlingShares(given, found.material as SoilMaterial, [...path, "material"]),
       ...densitiesOf(given, found.material as SoilMaterial, [...path, "material"]),
     };
@@ -41,13 +57,16 @@ export function soilBlend(parts: readonly BlendPart[]): SoilMaterial {
   const mean = (part: (row: (typeof rows)[number]) => number): number =>
     rows.reduce((sum, row) => sum + part(row) * row.share, 0) / total;
   const three = (key: "dry" | "moist" | "wet", step: keyof Three) =>
-    densityOf(mean((row) => row[key][step]));
+    quantity(
+      mean((row) => row[key][step]),
+      densityDimension,
+    );
   return {
     material: parts.map((part) => part.material.material).join(" and "),
     settleLow: mean((row) => row.settle.low),
     settleLikely: mean((row) => row.settle.likely),
     settleHigh: mean((row) => row.settle.high),
-    settleSource: together(parts.map((part) => part.material.settleSource)),
+    settleSource: sourcesTogether(parts.map((part) => part.material.settleSource)),
     densityDryLow: three("dry", "low"),
     densityDry: three("dry", "likely"),
     densityDryHigh: three("dry", "high"),
@@ -57,10 +76,6 @@ export function soilBlend(parts: readonly BlendPart[]): SoilMaterial {
     densityWetLow: three("wet", "low"),
     densityWet: three("wet", "likely"),
     densityWetHigh: three("wet", "high"),
-    source: together(parts.map((part) => part.material.source)),
+    source: sourcesTogether(parts.map((part) => part.material.source)),
   };
 }
-
-const partLimits = { min: 1e-6, max: 1e6, words: "parts by volume from 0.000001 to 1,000,000" };
-
-const together = (sources: readonly string[]): string => [...new Set(sources)].join(", ");

@@ -1,7 +1,14 @@
-import type { Density, Mass, Range, Volume } from "../measure/index.ts";
-import { Given } from "./given.ts";
+import { Given } from "../measure/given.ts";
+import {
+  type Density,
+  type Mass,
+  massDimension,
+  quantity,
+  type Range,
+  type Volume,
+} from "../measure/index.ts";
 import { densityLimits, volumeLimits } from "./limits.ts";
-import { massOf } from "./si.ts";
+import { sourcesOf } from "./sources.ts";
 
 /** What a loose volume of a material weighs dry, as it is sold (moist), and soaked (wet). */
 export interface WeighedMaterial {
@@ -37,25 +44,25 @@ export interface SoilMass {
  * @rule mass = volume x bulk density
  * @source common practice
  * @example
- * const d = (n) => times(n, kilogramPerCubicMetre);
+ * const d = (value) => times(value, kilogramPerCubicMetre);
  * const soil = {
- *   material: "soil", source: "common practice",
- *   densityDryLow: d(1000), densityDry: d(1200), densityDryHigh: d(1300),
- *   densityMoistLow: d(1200), densityMoist: d(1300), densityMoistHigh: d(1500),
- *   densityWetLow: d(1600), densityWet: d(1700), densityWetHigh: d(1800),
+ *   material: "topsoil", source: "calrecycle-calculations",
+ *   densityDryLow: d(1100), densityDry: d(1246), densityDryHigh: d(1500),
+ *   densityMoistLow: d(1187), densityMoist: d(1305), densityMoistHigh: d(1602),
+ *   densityWetLow: d(1602), densityWet: d(1780), densityWetHigh: d(1851),
  * };
- * amount(soilMass(times(2, cubicMetre), soil).moist.likely, kilogram) // => 2600
+ * soilMass(cubicYard, soil).moist.likely // => 2,200 lb
  */
 export function soilMass(volume: Volume, material: WeighedMaterial): SoilMass {
   const given = new Given();
-  const m3 = given.volume(volume, ["volume"], volumeLimits);
+  const m3 = given.si(volume, "volume", ["volume"], volumeLimits);
   const densities = densitiesOf(given, material, ["material"]);
   given.done();
   const mass = ({ low, likely, high }: Three): Range<Mass> => ({
-    low: massOf(m3 * low),
-    likely: massOf(m3 * likely),
-    high: massOf(m3 * high),
-    basis: [material.source],
+    low: quantity(m3 * low, massDimension),
+    likely: quantity(m3 * likely, massDimension),
+    high: quantity(m3 * high, massDimension),
+    basis: sourcesOf(material.source),
   });
   return { dry: mass(densities.dry), moist: mass(densities.moist), wet: mass(densities.wet) };
 }
@@ -72,12 +79,13 @@ export function densitiesOf(
   material: WeighedMaterial,
   path: readonly (string | number)[],
 ): { dry: Three; moist: Three; wet: Three } {
-  const row = given.record(material, path);
-  const one = (name: string): number => given.density(row[name], [...path, name], densityLimits);
+  const row = given.fields(material, path);
+  const one = (name: string): number =>
+    given.si(row[name], "density", [...path, name], densityLimits);
   const three = (name: string): Three => {
     const found = { low: one(`${name}Low`), likely: one(name), high: one(`${name}High`) };
-    if (given.clean() && !(found.low <= found.likely && found.likely <= found.high)) {
-      given.refuse({
+    if (given.clean && !(found.low <= found.likely && found.likely <= found.high)) {
+      given.add({
         code: "contradiction",
         path: [...path, name],
         allowed: `densities that rise from ${name}Low over ${name} to ${name}High`,

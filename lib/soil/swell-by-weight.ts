@@ -1,5 +1,5 @@
+import { Given } from "../measure/given.ts";
 import type { Density } from "../measure/index.ts";
-import { Given } from "./given.ts";
 import { densityLimits } from "./limits.ts";
 
 /** How soil swells and shrinks, from what a volume of it weighs in each state. */
@@ -29,13 +29,13 @@ export function swellByWeight(soil: {
   readonly compacted?: Density;
 }): SwellByWeight {
   const given = new Given();
-  const row = given.record(soil, ["soil"]);
-  const bank = given.density(row.bank, ["soil", "bank"], densityLimits);
-  const loose = given.density(row.loose, ["soil", "loose"], densityLimits);
+  const row = given.fields(soil, ["soil"]);
+  const bank = given.si(row.bank, "density", ["soil", "bank"], densityLimits);
+  const loose = given.si(row.loose, "density", ["soil", "loose"], densityLimits);
   const compacted =
     row.compacted === undefined
       ? null
-      : given.density(row.compacted, ["soil", "compacted"], densityLimits);
+      : given.si(row.compacted, "density", ["soil", "compacted"], densityLimits);
   given.done();
   return {
     swell: bank / loose - 1,

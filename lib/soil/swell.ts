@@ -1,7 +1,6 @@
-import type { Volume } from "../measure/index.ts";
-import { Given } from "./given.ts";
+import { Given } from "../measure/given.ts";
+import { quantity, type Volume, volumeDimension } from "../measure/index.ts";
 import { volumeLimits } from "./limits.ts";
-import { volumeOf } from "./si.ts";
 
 /** How soil changes volume between lying in place, heaped loose, and compacted. */
 export interface SwellingSoil {
@@ -23,8 +22,8 @@ export interface SwellOptions {
   readonly to?: SoilState;
 }
 
-const factor = { min: 0.5, max: 3, words: "a factor from 0.5 to 3" };
-const states: readonly SoilState[] = ["bank", "loose", "compacted"];
+const factor = { min: 0.5, max: 3 };
+const states = ["bank", "loose", "compacted"] as const;
 
 /**
  * The volume of soil in another state: by default the loose heap that soil makes when it is dug
@@ -39,20 +38,30 @@ const states: readonly SoilState[] = ["bank", "loose", "compacted"];
  * @source fm-5-434
  * @example
  * const earth = { soil: "common earth", bankToLoose: 1.25, bankToCompacted: 0.9 };
- * swell(times(100, cubicYard), earth) // => 125 yd³
- * swell(times(100, cubicYard), earth, { from: "loose", to: "compacted" }) // => 72 yd³
+ * swell(times(100, cubicYard), earth) // => 125 cu yd
+ * swell(times(100, cubicYard), earth, { from: "loose", to: "compacted" }) // => 72 cu yd
  */
 export function swell(volume: Volume, soil: SwellingSoil, options: SwellOptions = {}): Volume {
   const given = new Given();
-  const m3 = given.volume(volume, ["volume"], volumeLimits);
-  const row = given.record(soil, ["soil"]);
-  const factors: Record<SoilState, number> = {
-    bank: 1,
-    loose: given.number(row.bankToLoose, ["soil", "bankToLoose"], factor),
-    compacted: given.number(row.bankToCompacted, ["soil", "bankToCompacted"], factor),
-  };
-  const from = given.choice(options.from ?? "bank", ["from"], states);
-  const to = given.choice(options.to ?? "loose", ["to"], states);
+  const chosen = given.fields(options, ["options"]);
+  const m3 = given.si(volume, "volume", ["volume"], volumeLimits);
+  const factors = swellFactors(given, soil, ["soil"]);
+  const from = given.oneOf(chosen.from ?? "bank", states, ["from"]);
+  const to = given.oneOf(chosen.to ?? "loose", states, ["to"]);
   given.done();
-  return volumeOf((m3 * factors[to]) / factors[from]);
+  return quantity((m3 * factors[to]) / factors[from], volumeDimension);
+}
+
+/** The factors of a row from its place to each state, checked. */
+export function swellFactors(
+  given: Given,
+  soil: SwellingSoil,
+  path: readonly (string | number)[],
+): Readonly<Record<SoilState, number>> {
+  const row = given.fields(soil, path);
+  return {
+    bank: 1,
+    loose: given.plain(row.bankToLoose, [...path, "bankToLoose"], factor),
+    compacted: given.plain(row.bankToCompacted, [...path, "bankToCompacted"], factor),
+  };
 }
