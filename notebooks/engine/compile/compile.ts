@@ -1,10 +1,11 @@
 import type { CellId, DocumentProblem, Notebook } from "../types/index.ts";
 import { compileCell } from "./compile-cell.ts";
-import { fileCycles, wayRound } from "./file-cycles.ts";
+import { fileCycles } from "./file-cycles.ts";
 import { languageNames } from "./language.ts";
 import { orderOf } from "./order.ts";
 import type { CompiledCell, Program } from "./program.ts";
 import { type Scope, scopesOf } from "./scope.ts";
+import { wayRound } from "./ways.ts";
 
 export interface ToCompile {
   /** The file shown. */

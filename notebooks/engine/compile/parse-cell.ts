@@ -19,6 +19,8 @@ export interface Unreadable {
   readonly words: string;
 }
 
+const misplaced = "does not belong there";
+
 const options: Options = {
   ecmaVersion: 2024,
   sourceType: "script",
@@ -45,10 +47,15 @@ export function parseCell(formula: string): ParsedCell | Unreadable {
   for (const wrapper of wrappers) {
     const result = attempt(formula, wrapper);
     if ("program" in result) return result;
-    // The reading that got furthest is most likely what was meant.
-    if (furthest === undefined || result.at > furthest.at) furthest = result;
+    if (furthest === undefined || isBetter(result, furthest)) furthest = result;
   }
   return furthest ?? { at: 0, words: "it is empty" };
+}
+
+/** The reading that got furthest is most likely what was meant; of two, the one that says more. */
+function isBetter(one: Unreadable, other: Unreadable): boolean {
+  if (one.at !== other.at) return one.at > other.at;
+  return other.words.endsWith(misplaced) && !one.words.endsWith(misplaced);
 }
 
 function attempt(formula: string, wrapper: Wrapper): ParsedCell | Unreadable {
@@ -81,13 +88,16 @@ function wrapped(
   program: Program,
   opens: number,
   closes: number,
-  { generator }: Wrapper,
+  { expression }: Wrapper,
 ): AnyNode | undefined {
   const [, statement, ...more] = program.body;
   if (more.length > 0 || statement?.type !== "ExpressionStatement") return undefined;
   const outer = statement.expression;
   const inner = outer.type === "ParenthesizedExpression" ? outer.expression : outer;
-  if (inner.type !== (generator ? "FunctionExpression" : "ArrowFunctionExpression"))
+  if (inner.type !== "FunctionExpression" && inner.type !== "ArrowFunctionExpression")
+    return undefined;
+  // Else the brackets at both ends could be two pairs: `(1) + (b)`.
+  if (inner.body.type !== (expression ? "ParenthesizedExpression" : "BlockStatement"))
     return undefined;
   const { start, end } = inner.body;
   return start === opens && end === closes ? inner : undefined;
@@ -121,7 +131,7 @@ function unreadable(error: unknown, formula: string, offset: number): Unreadable
   const [sign = ""] = /^([\p{L}\p{N}_$]+|.)/u.exec(formula.slice(at)) ?? [];
   return {
     at,
-    words: /^Unexpected token$/.test(words) ? `${sign} does not belong there` : lowerFirst(words),
+    words: /^Unexpected token$/.test(words) ? `${sign} ${misplaced}` : lowerFirst(words),
   };
 }
 

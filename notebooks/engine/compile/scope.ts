@@ -8,6 +8,7 @@ import type {
   TableBlock,
   UsesBlock,
 } from "../types/index.ts";
+import type { FileCycles } from "./file-cycles.ts";
 
 export type Made = CellBlock | TableBlock;
 
@@ -57,10 +58,10 @@ export function placeCells(notebook: Notebook): readonly Placed[] {
   });
 }
 
-/** The names of every document. `circular` holds, by file, the way round to itself. */
+/** The names of every document. `circular` finds files that use each other. */
 export function scopesOf(
   documents: ReadonlyMap<string, Notebook>,
-  circular: ReadonlyMap<string, readonly string[]>,
+  circular: FileCycles,
 ): ReadonlyMap<string, Scope> {
   const own = new Map<string, ReadonlyMap<string, CellId>>();
   const placed = new Map<string, readonly Placed[]>();
@@ -86,7 +87,7 @@ export function scopesOf(
 interface World {
   readonly documents: ReadonlyMap<string, Notebook>;
   readonly own: ReadonlyMap<string, ReadonlyMap<string, CellId>>;
-  readonly circular: ReadonlyMap<string, readonly string[]>;
+  readonly circular: FileCycles;
 }
 
 function usedBy(notebook: Notebook, world: World): Pick<Scope, "used" | "unlisted" | "problems"> {
@@ -126,8 +127,8 @@ function brokenUse(
   world: World,
 ): DocumentProblem | undefined {
   const { file, line } = { file: notebook.file, line: block.line };
-  const way = world.circular.get(notebook.file);
-  if (way !== undefined && way[1] === block.file) {
+  const way = world.circular(notebook.file, block.file);
+  if (way !== undefined) {
     const message = `These notebooks use each other in a circle: ${way.join(" uses ")}. Take one of these \`uses\` blocks out.`;
     return { code: "file-cycle", file, line, names: way, message };
   }
