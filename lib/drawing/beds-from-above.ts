@@ -3,11 +3,13 @@ import { bedPlaces, type DrawnBed, type PlacedBed } from "./bed-places.ts";
 import type { DrawingOptions } from "./board-drawing.ts";
 import type { DrawnBoard } from "./board-rows.ts";
 import { flow } from "./flow.ts";
-import { bothLengths, tapeLength, textWidth } from "./labels.ts";
-import { dimensionLine, north } from "./marks.ts";
+import { tapeLength, textWidth } from "./labels.ts";
+import { north } from "./marks.ts";
+import { boardsAndSoil, type Rect, type Sketch } from "./plan-beds.ts";
+import { bedNames, dimensions } from "./plan-words.ts";
 import { requireDrawable, requireSizes } from "./require-drawable.ts";
 import { scaleBar } from "./scale-bar.ts";
-import { box, type Drawing, lines, picture, px, svg, type Tree, words } from "./tree.ts";
+import { box, type Drawing, lines, picture, type Tree, words } from "./tree.ts";
 
 export interface BedsDrawingOptions extends DrawingOptions {
   /** Boards used, as a board plan's `cuts`: those kept are drawn grey. Default: all new. */
@@ -100,7 +102,10 @@ function plan(given: Plan): Tree {
     ]);
   }
   const longestM = Math.max(...beds.map((bed) => Math.min(bed.length.si, bed.width.si)));
-  const { placed, setInRows } = bedPlaces(beds, Math.max(width / 62, longestM));
+  const { placed, setInRows } = bedPlaces(
+    beds,
+    Math.max((width - 2 * marginPx) / (width < 500 ? 31 : 45), longestM),
+  );
   const x0 = Math.min(...placed.map(({ x }) => x));
   const y0 = Math.min(...placed.map(({ y }) => y));
   const wideM = Math.max(...placed.map(({ x, wide }) => x + wide)) - x0;
@@ -114,6 +119,8 @@ function plan(given: Plan): Tree {
     high: each.high * pxPerM,
   });
   const rects = placed.map(at);
+  const sketch: Sketch = { placed, rects, pxPerM, units, width };
+  const names = bedNames(sketch);
   const square = squareFor(units, pxPerM);
   const legendItems = [
     swatch("board", "board"),
@@ -133,9 +140,9 @@ function plan(given: Plan): Tree {
     [
       box("ground", 0, 0, width, ground),
       squares(width, ground, { step: square.si * pxPerM, from: marginPx }),
-      ...boardsAndSoil(placed, rects, pxPerM, given.kept),
-      ...dimensions(placed, rects, units, width),
-      ...placed.flatMap((each, index) => nameOf(each, rects[index] as Rect)),
+      ...boardsAndSoil(sketch, given.kept),
+      ...names.map(({ drawn }) => drawn),
+      ...dimensions(sketch, [...rects, ...names.map(({ taken }) => taken)]),
       ...bar,
       ...(setInRows === placed.length
         ? []
@@ -146,13 +153,6 @@ function plan(given: Plan): Tree {
       ...legend.parts,
     ],
   );
-}
-
-interface Rect {
-  readonly x: number;
-  readonly y: number;
-  readonly wide: number;
-  readonly high: number;
 }
 
 function squareFor(units: UnitSystem, pxPerM: number): Length {
@@ -176,123 +176,6 @@ function squares(width: number, high: number, grid: { step: number; from: number
   return lines("square", strokes);
 }
 
-/** All soil, all new and all kept boards, a path each: few elements however many beds. */
-function boardsAndSoil(
-  placed: readonly PlacedBed[],
-  rects: readonly Rect[],
-  pxPerM: number,
-  kept: ReadonlyMap<string, number>,
-): readonly Tree[] {
-  const paths = { soil: "", board: "", kept: "" };
-  placed.forEach(({ bed, upright }, index) => {
-    const rect = rects[index] as Rect;
-    const across = (bed.cap?.width ?? bed.section.thickness).si * pxPerM;
-    const band = Math.min(Math.max(across, 4), rect.wide / 4, rect.high / 4);
-    paths.soil += rectPath(rect);
-    const isKept = (part: string, nth: number) => (kept.get(`${bed.name}|${part}`) ?? 0) > nth;
-    const ends = upright ? level(rect, band) : standing(rect, band);
-    const sides = upright ? standing(rect, band) : level(rect, band);
-    ends.forEach((end, nth) => {
-      paths[isKept("end", nth) ? "kept" : "board"] += rectPath(end);
-    });
-    sides.forEach((side, nth) => {
-      paths[isKept("side", nth) ? "kept" : "board"] += rectPath(side);
-    });
-  });
-  return (["soil", "board", "kept"] as const).flatMap((kind) =>
-    paths[kind] === "" ? [] : [svg("path", { class: kind, d: paths[kind] })],
-  );
-}
-
-function level({ x, y, wide, high }: Rect, band: number): readonly Rect[] {
-  return [
-    { x, y, wide, high: band },
-    { x, y: y + high - band, wide, high: band },
-  ];
-}
-
-function standing({ x, y, wide, high }: Rect, band: number): readonly Rect[] {
-  return [
-    { x, y, wide: band, high },
-    { x: x + wide - band, y, wide: band, high },
-  ];
-}
-
-function rectPath({ x, y, wide, high }: Rect): string {
-  return `M${px(x)} ${px(y)}h${px(wide)}v${px(high)}h${px(-wide)}z`;
-}
-
-function nameOf({ bed }: PlacedBed, { x, y, wide, high }: Rect): readonly Tree[] {
-  const inside = { wide: wide - 10, high: high - 10 };
-  const long = textWidth(bed.name, 15);
-  const middle = { x: x + wide / 2, y: y + high / 2 };
-  if (long <= inside.wide && inside.high >= 13) {
-    return [words("bed-name", bed.name, { x: middle.x, y: middle.y + 5.3, anchor: "middle" })];
-  }
-  if (long <= inside.high && inside.wide >= 13) {
-    return [
-      svg(
-        "text",
-        {
-          class: "bed-name",
-          "text-anchor": "middle",
-          transform: `translate(${px(middle.x + 5)} ${px(middle.y)}) rotate(-90)`,
-        },
-        [bed.name],
-      ),
-    ];
-  }
-  return [words("note", bed.name, { x: middle.x, y: y + high + 13, anchor: "middle" })];
-}
-
-/** The sizes of the first bed of each size, where there is room beside it. */
-function dimensions(
-  placed: readonly PlacedBed[],
-  rects: readonly Rect[],
-  units: UnitSystem,
-  width: number,
-): readonly Tree[] {
-  const seen = new Set<string>();
-  const parts: Tree[] = [];
-  placed.forEach(({ bed, upright }, index) => {
-    const key = `${Math.round(bed.length.si * 1000)} ${Math.round(bed.width.si * 1000)}`;
-    if (seen.has(key) || seen.size >= 6) return;
-    const rect = rects[index] as Rect;
-    const [wide, high] = upright ? [bed.width, bed.length] : [bed.length, bed.width];
-    const above = { x: rect.x, y: rect.y - 24, wide: rect.wide, high: 22 };
-    const wideText = tapeLength(wide, units);
-    if (above.y >= 0 && isFree(above, rects) && textWidth(wideText, 13.5) <= rect.wide + 8) {
-      parts.push(
-        dimensionLine(rect.x, rect.y - 7, rect.x + rect.wide, rect.y - 7),
-        words("note", wideText, { x: rect.x + rect.wide / 2, y: rect.y - 12, anchor: "middle" }),
-      );
-      seen.add(key);
-    }
-    const highText = tapeLength(high, units);
-    const room = textWidth(highText, 13.5) + 16;
-    const beside = { x: rect.x + rect.wide, y: rect.y, wide: room, high: rect.high };
-    if (beside.x + room <= width && isFree({ ...beside, x: beside.x + 2 }, rects)) {
-      const x = rect.x + rect.wide + 7;
-      parts.push(
-        dimensionLine(x, rect.y, x, rect.y + rect.high),
-        words("note", highText, { x: x + 7, y: rect.y + rect.high / 2 + 4.5 }),
-      );
-      seen.add(key);
-    }
-  });
-  return parts;
-}
-
-function isFree(spot: Rect, taken: readonly Rect[]): boolean {
-  return taken.every(
-    (rect) =>
-      spot.x + spot.wide <= rect.x ||
-      rect.x + rect.wide <= spot.x ||
-      spot.y + spot.high <= rect.y ||
-      rect.y + rect.high <= spot.y,
-  );
-}
-
 function swatch(kind: string, text: string) {
   return {
     width: 30 + textWidth(text, 13.5),
@@ -307,7 +190,7 @@ function inWords(beds: readonly DrawnBed[], setInRows: number, units: UnitSystem
   if (beds.length === 0) return "No beds to draw.";
   const sizes = new Map<string, number>();
   for (const bed of beds) {
-    const size = `${bothLengths(bed.width, units)} by ${bothLengths(bed.length, units)}`;
+    const size = `${tapeLength(bed.width, units)} by ${tapeLength(bed.length, units)}`;
     sizes.set(size, (sizes.get(size) ?? 0) + 1);
   }
   const listed = [...sizes].map(([size, count]) => `${count} of ${size}`).join(", ");

@@ -24,8 +24,8 @@ export interface PieceLetter {
 const partWords: Readonly<Record<string, string>> = {
   side: "side",
   end: "end",
-  "cap-side": "cap, long",
-  "cap-end": "cap, short",
+  "cap-side": "long cap",
+  "cap-end": "short cap",
   stake: "stake",
   other: "piece",
 };

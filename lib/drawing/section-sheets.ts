@@ -63,10 +63,10 @@ export function broadSection(sheet: SectionSheet, width: number): Tree {
   if (bed.liner === true) leads.push({ text: "liner", x: far - thick / 2, y: ground + 3 });
   const height = ground + belowGround;
   return picture("section", { width, height }, sheet.alternative, [
-    box("earth", 0, ground, far + side, belowGround),
+    box("earth", 0, ground, far + 22, belowGround),
     lines("ground-line", [
       [0, ground, outer, ground],
-      [far, ground, far + side, ground],
+      [far, ground, far + 22, ground],
     ]),
     ...inner,
     ...wall(sheet, { x: outer, rim: above, pxPerM, inwards: 1 }),

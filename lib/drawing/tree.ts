@@ -75,10 +75,14 @@ const fraction = /(\d+⁄\d+)/;
 
 /** Text with its fractions in elements of class `frac`. */
 export function withFractions(text: string): readonly Tree[] {
-  return text
-    .split(fraction)
-    .filter((part) => part !== "")
-    .map((part) => (fraction.test(part) ? svg("tspan", { class: "frac" }, [part]) : part));
+  const parts = text.split(fraction);
+  return parts.flatMap((part, at): readonly Tree[] => {
+    if (part === "") return [];
+    if (!fraction.test(part)) return [part];
+    // A stacked fraction stands close to its whole number; the blank stays for those who hear it.
+    const close = /\d $/.test(parts[at - 1] ?? "") ? { dx: -2.5 } : {};
+    return [svg("tspan", { class: "frac", ...close }, [part])];
+  });
 }
 
 /** The whole picture: its size, its alternative for screen readers, its parts. */
