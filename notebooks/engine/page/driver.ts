@@ -1,4 +1,4 @@
-import type { CellId, FromRoom, ToRoom, Units } from "../types/index.ts";
+import type { CellId, DocumentProblem, FromRoom, ToRoom, Units } from "../types/index.ts";
 import type { Book, EnteredValue } from "./book.ts";
 import { History } from "./changes.ts";
 import { Moves } from "./moves.ts";
@@ -12,8 +12,8 @@ export interface DriverEvents {
   changed(cells: ReadonlySet<CellId>): void;
   settled(): void;
   progress(cell: CellId, words: string, fraction: number | undefined): void;
-  /** The room gives no sign; `cell` is what it was starting last. Undefined: it does again. */
-  silent(cell: CellId | undefined): void;
+  /** The room gives no sign, or does again; `cell` is what it was starting last. */
+  silent(cell: CellId | undefined, silent: boolean): void;
   /** The room was ended: by the reader, after 15 s without a sign, or because it broke. */
   ended(why: "stopped" | "no sign" | "broke", cell: CellId | undefined, message: string): void;
 }
@@ -34,6 +34,8 @@ export class Driver {
   /** Cells that never came to an end and were stopped. */
   readonly stopped = new Set<CellId>();
   units: Units;
+  /** What is wrong with the documents and belongs to no cell. */
+  documentProblems: readonly DocumentProblem[] = [];
   private readonly options: DriverOptions;
   private link: RoomLink | undefined;
   private session = 0;
@@ -48,8 +50,8 @@ export class Driver {
     this.turns = new Turns((message) => this.link?.send(message));
     this.watchdog = new Watchdog({
       ping: () => this.link?.send({ kind: "ping" }),
-      silent: () => options.events.silent(this.starting),
-      back: () => options.events.silent(undefined),
+      silent: () => options.events.silent(this.starting, true),
+      back: () => options.events.silent(undefined, false),
       gone: () => void this.restart("no sign"),
       now: () => performance.now(),
       every(milliseconds, tick) {
@@ -123,6 +125,7 @@ export class Driver {
     if (message.kind === "outline") {
       book.outline.clear();
       for (const cell of message.cells) book.outline.set(cell.id, cell);
+      this.documentProblems = message.problems ?? [];
       events.outlined();
     } else if (message.kind === "starting") this.starting = message.cell;
     else if (message.kind === "values") {

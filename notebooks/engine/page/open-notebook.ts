@@ -1,0 +1,217 @@
+import { Keeper, keepAnswer, keepUnits, loadAllEntered, loadUnits } from "../store/index.ts";
+import type { CellId, Units } from "../types/index.ts";
+import { Announcer } from "./announce.ts";
+import { type Book, openBook } from "./book.ts";
+import { contents } from "./contents.ts";
+import type { Context } from "./context.ts";
+import { el } from "./dom.ts";
+import { Driver } from "./driver.ts";
+import { find, goTo } from "./go-to.ts";
+import { moveWords } from "./move-words.ts";
+import { mainFigure } from "./moves.ts";
+import { NotebookView } from "./notebook-view.ts";
+import type { PageOptions } from "./options.ts";
+import { readyForPaper } from "./paper.ts";
+import { GatheredProblems } from "./problem-places.ts";
+import { RoomLink } from "./room-link.ts";
+import { RoomNotice } from "./room-notice.ts";
+import { Tally } from "./tally.ts";
+import { top } from "./top.ts";
+import { troublesView } from "./troubles.ts";
+
+/** Opens a notebook in the page; gives false where there is no such file. */
+export async function openNotebook(file: string, options: PageOptions): Promise<boolean> {
+  const { storage, code } = options;
+  // Asked for now, needed later: both come while the documents are read.
+  void code.room();
+  const troubles: string[] = [];
+  const [book, units = "us"] = await Promise.all([
+    openBook({
+      main: file,
+      load: options.loadNotebook,
+      readCsv: options.csv.readCsv,
+      async loadEntered(files) {
+        const loaded = await loadAllEntered(storage, files);
+        troubles.push(...loaded.troubles);
+        return loaded.entered;
+      },
+    }),
+    loadUnits(storage),
+  ]);
+  if (!book) return false;
+  new OpenNotebook(book, units, troubles, options);
+  return true;
+}
+
+/** An open notebook: ties its parts together. */
+class OpenNotebook {
+  private readonly book: Book;
+  private readonly options: PageOptions;
+  private readonly announcer = new Announcer();
+  private readonly problems: GatheredProblems;
+  private readonly driver: Driver;
+  private readonly view: NotebookView;
+  private readonly tally: Tally;
+  private readonly notice: RoomNotice;
+  private readonly link: RoomLink;
+  private readonly troubles = el("div");
+  private answerTimer: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(book: Book, units: Units, troubles: readonly string[], options: PageOptions) {
+    this.book = book;
+    this.options = options;
+    this.problems = new GatheredProblems(book);
+    const keeper = new Keeper(options.storage, (words) => this.showTroubles([words]));
+    addEventListener("pagehide", () => void keeper.flush());
+    addEventListener("visibilitychange", () => void keeper.flush());
+    this.driver = this.makeDriver(units, keeper);
+    const context = this.makeContext();
+    this.view = new NotebookView(context);
+    this.tally = new Tally(context, {
+      undo: () => this.undo(),
+      putBackAll: () => this.putBackAll(),
+      cautions: () => this.countCautions(),
+      toCautions: () => find(".caution", this.view.element),
+    });
+    this.notice = new RoomNotice({
+      stop: () => void this.driver.stop(),
+      startAgain: () => void this.driver.open(this.link),
+      title: (id) => book.title(id),
+    });
+    this.draw(units);
+    this.showTroubles(troubles);
+    this.link = new RoomLink({
+      engineUrl: options.engineUrl,
+      code: options.code,
+      received: (message) => this.driver.received(message),
+      broke: (why) => this.driver.broke(why),
+    });
+    void this.driver.open(this.link);
+  }
+
+  private makeContext(): Context {
+    const { book, driver, problems, options } = this;
+    return {
+      book,
+      driver,
+      problems,
+      sources: options.sources,
+      csv: options.csv,
+      enter: (id, value) => this.enter(new Map([[id, value]])),
+      say: (words) => this.announcer.say(words),
+      goTo: (id) => goTo(id, this.view.element),
+    };
+  }
+
+  private makeDriver(units: Units, keeper: Keeper): Driver {
+    const { book, options } = this;
+    return new Driver({
+      book,
+      units,
+      today: options.today,
+      extras: Object.keys(options.code.extras).filter((name) => book.names(name)),
+      keep: (id, value) => keeper.keep(id, value),
+      events: {
+        outlined: () => this.view.update(this.view.cells),
+        changed: (ids) => this.changed(ids),
+        settled: () => this.settled(),
+        progress: (cell, words, fraction) => this.view.slot(cell)?.goesOn(words, fraction),
+        silent: (cell, silent) => (silent ? this.notice.silent(cell) : this.notice.hide()),
+        ended: (why, cell, message) => this.notice.ended(why, cell, message),
+      },
+    });
+  }
+
+  private draw(units: Units): void {
+    const { root } = this.options;
+    const { title } = this.book.main;
+    document.title = `${title} · Bedwright`;
+    const nav = contents(this.view.headings);
+    const frame = el("div", { class: "frame" }, nav, this.view.element, this.tally.element);
+    root.dataset.view = "read";
+    root.replaceChildren(
+      el("a", { class: "skip", href: "#page" }, "Skip to the page"),
+      top({
+        title,
+        units,
+        setUnits: (chosen) => {
+          this.driver.setUnits(chosen);
+          void keepUnits(this.options.storage, chosen);
+        },
+        setView: (view) => {
+          root.dataset.view = view;
+        },
+      }),
+      this.notice.element,
+      this.troubles,
+      frame,
+      this.announcer.element,
+    );
+    this.tally.update();
+    readyForPaper(title);
+  }
+
+  private enter(values: Parameters<Driver["enter"]>[0]): void {
+    this.driver.enter(values);
+    this.view.update(values.keys());
+    this.tally.update();
+  }
+
+  private undo(): void {
+    const ids = this.driver.undo();
+    this.view.update(ids);
+    this.tally.update();
+    const names = ids.map((id) => this.book.title(id)).join(", ");
+    this.announcer.say(`Undone: ${names}`);
+  }
+
+  private putBackAll(): void {
+    const ids = [...this.book.entered.keys()];
+    this.enter(new Map(ids.map((id) => [id, undefined])));
+    this.announcer.say("Everything is as the notebook has it. Undo last change brings yours back.");
+  }
+
+  private changed(ids: ReadonlySet<CellId>): void {
+    const touched = new Set(ids);
+    for (const id of ids) {
+      const state = this.book.states.get(id);
+      if (state) for (const other of this.problems.take(state)) touched.add(other);
+    }
+    this.view.update(touched);
+    this.tally.update();
+  }
+
+  private settled(): void {
+    this.view.updateBusy();
+    this.tally.update();
+    this.showTroubles([]);
+    const words = moveWords(this.book, this.driver.moves);
+    if (words !== undefined) this.announcer.say(words, 1_200);
+    clearTimeout(this.answerTimer);
+    this.answerTimer = setTimeout(() => this.keepFirstAnswer(), 800);
+  }
+
+  private keepFirstAnswer(): void {
+    const [id] = this.book.pinned();
+    const figure = id === undefined ? undefined : mainFigure(this.book.states.get(id)?.shown);
+    if (id === undefined || figure === undefined) return;
+    const { file } = this.book.main;
+    const { storage, today } = this.options;
+    void keepAnswer(storage, { file, title: this.book.title(id), figure, on: today });
+  }
+
+  private countCautions(): number {
+    const found = [...this.book.states.values()].flatMap(({ id, cautions, shown }) =>
+      this.view.slot(id) ? (shown?.kind === "cautions" ? shown.cautions : cautions) : [],
+    );
+    return new Set(found.map(({ id }) => id)).size;
+  }
+
+  private said: readonly string[] = [];
+
+  /** What could not be kept, and what is wrong with the documents, over the page. */
+  private showTroubles(more: readonly string[]): void {
+    this.said = [...new Set([...this.said, ...more])];
+    this.troubles.replaceChildren(...troublesView(this.said, this.driver?.documentProblems ?? []));
+  }
+}

@@ -1,0 +1,24 @@
+import type { Storage } from "../store/index.ts";
+import type { Csv } from "./context.ts";
+import type { RoomCode } from "./room-link.ts";
+import type { ShelfNotebook } from "./shelf.ts";
+import type { Sources } from "./sources.ts";
+
+/** All that the page is handed: it imports no library and no data of its own. */
+export interface PageOptions {
+  /** What the page is drawn in; emptied first. */
+  readonly root: HTMLElement;
+  /** The shipped notebooks, in the shelf's order. */
+  readonly notebooks: readonly ShelfNotebook[];
+  /** A notebook's text by file name; undefined where there is none. */
+  loadNotebook(file: string): Promise<string | undefined>;
+  /** Where `engine.html` is. */
+  readonly engineUrl: string;
+  readonly code: RoomCode;
+  readonly csv: Csv;
+  /** Titles of sources by id. */
+  readonly sources: Sources;
+  readonly storage: Storage;
+  /** ISO date. */
+  readonly today: string;
+}

@@ -1,0 +1,34 @@
+import { DrawingView } from "./drawing-view.ts";
+
+/** What an A4 sheet has between its margins, in CSS pixels; Letter has a little more. */
+const sheetWidth = 687;
+
+/** Makes the page ready for paper whenever it is printed, and for the screen again after. */
+export function readyForPaper(title: string): void {
+  const foot = new CSSStyleSheet();
+  // The foot of a sheet can only be set by a style sheet; the title goes in as a CSS string.
+  foot.replaceSync(`@page { @bottom-left { content: ${cssString(title)}; } }`);
+  document.adoptedStyleSheets = [...document.adoptedStyleSheets, foot];
+  let tallyWasOpen = true;
+  const tally = () => document.querySelector<HTMLDetailsElement>(".tallybox");
+  addEventListener("beforeprint", () => {
+    DrawingView.forPaper(sheetWidth);
+    const box = tally();
+    tallyWasOpen = box?.open ?? true;
+    if (box) box.open = true;
+  });
+  addEventListener("afterprint", () => {
+    DrawingView.forPaper(undefined);
+    const box = tally();
+    if (box) box.open = tallyWasOpen;
+  });
+}
+
+/** A text as a string of CSS: quotes, backslashes and line ends by their code. */
+function cssString(text: string): string {
+  const safe = text.replace(
+    /[^\p{L}\p{N} .,:;()–-]/gu,
+    (one) => `\\${one.codePointAt(0)?.toString(16)} `,
+  );
+  return `"${safe}"`;
+}

@@ -1,0 +1,72 @@
+import type { CellId, CellState, Figure, OutlineCell } from "../types/index.ts";
+import type { CellView, Context } from "./context.ts";
+import { el } from "./dom.ts";
+import { figureNodes } from "./figure-text.ts";
+import { WorkingView } from "./working.ts";
+
+/** A result: its name at the left, its figure at the right, its working folded under the name. */
+export class ResultRow implements CellView {
+  readonly element = el("div", { class: "row" });
+  private readonly id: CellId;
+  private readonly context: Context;
+  private readonly value = el("div", { class: "val" });
+  private readonly working: WorkingView;
+  private readonly left = el("p", { class: "hint" });
+
+  constructor(id: CellId, context: Context) {
+    this.id = id;
+    this.context = context;
+    this.working = new WorkingView(id, context);
+    const name = el("span", { class: "name" }, context.book.title(id));
+    this.element.append(
+      el("div", { class: "what" }, name, this.left, this.working.element),
+      this.value,
+    );
+  }
+
+  update(state: CellState | undefined, outline: OutlineCell | undefined): void {
+    const shown = state?.shown;
+    const was = this.context.driver.moves.was(this.id);
+    this.element.classList.toggle("moved", was !== undefined);
+    if (shown?.kind === "figure") this.value.replaceChildren(...figureParts(shown.figure, was));
+    else if (shown?.kind === "text") {
+      const number = shown.text;
+      this.value.replaceChildren(...figureParts({ text: number, number, unit: "" }, was, "words"));
+    }
+    this.left.textContent = state?.leftOut ?? "";
+    this.left.hidden = state?.leftOut === undefined;
+    this.working.update(state, outline);
+  }
+}
+
+/** A figure in the figures' column: digits, unit, the same in the other system, what it was. */
+export function figureParts(figure: Figure, was?: Figure, kind = ""): HTMLElement[] {
+  const { number, unit, second } = figure;
+  const parts = [
+    el("span", { class: `n ${kind}`.trim() }, el("span", {}, ...figureNodes(number))),
+    el("span", { class: "unit" }, unit),
+  ];
+  if (second) {
+    const [digits, other] = splitUnit(second);
+    parts.push(
+      el("small", { class: "alt" }, el("span", {}, ...figureNodes(digits)), el("span", {}, other)),
+    );
+  }
+  if (was) parts.push(wasPart(was));
+  return parts;
+}
+
+function wasPart({ number }: Figure): HTMLElement {
+  return el(
+    "small",
+    { class: "was" },
+    el("span", {}, "was ", el("s", {}, ...figureNodes(number))),
+    el("span"),
+  );
+}
+
+/** "1.91 m³" as its digits and its unit; a text that has no such end stays whole. */
+export function splitUnit(text: string): readonly [number: string, unit: string] {
+  const found = /^(.*[\d⁄½¼¾])\s+([^\d\s]\S*(?:\s[^\d\s]\S*)?)$/.exec(text);
+  return found ? [found[1] ?? text, found[2] ?? ""] : [text, ""];
+}

@@ -1,0 +1,263 @@
+import type { PlacedProblem } from "./context.ts";
+import { button, el, freshId, setAttribute } from "./dom.ts";
+import { splitMark } from "./marks.ts";
+import { headingWords, isFigures, placeOf, type Rows } from "./table-rows.ts";
+
+export interface GridEvents {
+  typed(row: number, column: number, text: string): void;
+  /** Gives true where it took the text as rows. */
+  pasted(row: number, column: number, text: string): boolean;
+  /** The field below the last one was asked for. */
+  grow(): void;
+  focused(row: number): void;
+}
+
+/** So many rows are drawn at once: a garden of 2,000 beds stays as quick as one of 14. */
+const windowOnScreen = 60;
+
+interface Field {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** The trays of a table, a window of rows at a time. Fields are never rebuilt while typed in. */
+export class TableGrid {
+  readonly element = el("div");
+  private readonly events: GridEvents;
+  private readonly head = el("tr");
+  private readonly body = el("tbody");
+  private readonly pager = el("p", { class: "pager" });
+  private columns: readonly string[] = [];
+  private rows: Rows = [];
+  private first = 0;
+  private size = windowOnScreen;
+  private problems: readonly PlacedProblem[] = [];
+
+  constructor(title: string, events: GridEvents) {
+    this.events = events;
+    const captionId = freshId("rows");
+    const table = el(
+      "table",
+      { class: "led edit" },
+      el("caption", { id: captionId, class: "vh" }, `${title}, to fill in`),
+      el("thead", {}, this.head),
+      this.body,
+    );
+    const region = { class: "scroll", role: "region", "aria-labelledby": captionId, tabindex: 0 };
+    this.element.append(el("div", region, table), this.pager);
+    this.body.addEventListener("input", (event) => this.onInput(event));
+    this.body.addEventListener("keydown", (event) => this.onKey(event));
+    this.body.addEventListener("paste", (event) => this.onPaste(event));
+    this.body.addEventListener("focusin", (event) => {
+      const at = placeOfField(event.target);
+      if (at) this.events.focused(at.row);
+    });
+    addEventListener("beforeprint", () => this.drawWith(Number.POSITIVE_INFINITY));
+    addEventListener("afterprint", () => this.drawWith(windowOnScreen));
+  }
+
+  /** Draws the rows anew; what had focus keeps it. */
+  show(columns: readonly string[], rows: Rows): void {
+    const at = placeOfField(document.activeElement);
+    const had = at !== undefined && this.body.contains(document.activeElement);
+    this.columns = columns;
+    this.rows = rows;
+    this.draw();
+    if (had && at) this.focus(Math.min(at.row, rows.length - 1), at.column);
+  }
+
+  /** Takes over what was typed, without touching any field. */
+  keep(rows: Rows): void {
+    this.rows = rows;
+  }
+
+  /** Marks the fields that are refused. */
+  mark(problems: readonly PlacedProblem[]): void {
+    this.problems = problems;
+    this.drawMarks();
+  }
+
+  focus(row: number, column: number): void {
+    if (row < 0) return;
+    if (row < this.first || row >= this.first + this.size) {
+      this.first = this.startOf(row);
+      this.draw();
+    }
+    const field = this.field(row, column);
+    field?.focus();
+    field?.select();
+  }
+
+  /** On paper all rows are drawn. */
+  private drawWith(size: number): void {
+    if (this.rows.length <= windowOnScreen || !this.element.isConnected) return;
+    this.size = size;
+    this.draw();
+  }
+
+  private draw(): void {
+    const { columns, rows } = this;
+    this.first = Math.min(this.first, this.startOf(Math.max(0, rows.length - 1)));
+    const right = columns.map((_, column) => isFigures(rows.slice(0, 200), column));
+    const sizes = columns.map((name, column) => {
+      const longest = Math.max(...rows.slice(0, 200).map((row) => row[column]?.length ?? 0), 0);
+      return Math.min(20, Math.max(3, longest, Math.ceil(name.length * 0.7)));
+    });
+    this.head.replaceChildren(
+      ...columns.map((name, column) =>
+        el("th", { scope: "col", class: right[column] ? undefined : "l" }, headingWords(name)),
+      ),
+    );
+    const shown = rows.slice(this.first, this.first + this.size);
+    this.body.replaceChildren(
+      ...shown.map((row, offset) => this.rowView(row, this.first + offset, right, sizes)),
+    );
+    this.drawPager();
+    this.drawMarks();
+  }
+
+  /** The first row drawn where this one is in sight. */
+  private startOf(row: number): number {
+    return Number.isFinite(this.size) ? Math.floor(row / this.size) * this.size : 0;
+  }
+
+  private rowView(
+    row: readonly string[],
+    index: number,
+    right: readonly boolean[],
+    sizes: readonly number[],
+  ): HTMLElement {
+    const cells = this.columns.map((name, column) => {
+      const field = el("input", {
+        type: "text",
+        value: row[column] ?? "",
+        size: sizes[column],
+        autocomplete: "off",
+        spellcheck: "false",
+        "aria-label": `Row ${index + 1}, ${headingWords(name).toLowerCase()}`,
+        "data-row": index,
+        "data-column": column,
+      });
+      return el(
+        "td",
+        { class: right[column] ? undefined : "l" },
+        el("span", { class: "tray c" }, field),
+      );
+    });
+    return el("tr", { "data-row": index }, ...cells);
+  }
+
+  private drawPager(): void {
+    const { rows, first, size } = this;
+    const last = Math.min(first + size, rows.length);
+    this.pager.hidden = rows.length <= size;
+    if (this.pager.hidden) return;
+    const move = (by: number) => {
+      this.first = first + by;
+      this.draw();
+    };
+    const before = button("Rows before", () => move(-size));
+    const after = button("Rows after", () => move(size));
+    before.disabled = first === 0;
+    after.disabled = last >= rows.length;
+    this.pager.replaceChildren(
+      el("span", {}, `Rows ${first + 1} to ${last} of ${rows.length.toLocaleString("en")}`),
+      before,
+      after,
+    );
+  }
+
+  private drawMarks(): void {
+    for (const old of this.body.querySelectorAll("tr.why")) old.remove();
+    const byRow = grouped(this.problems);
+    for (const line of this.body.querySelectorAll<HTMLElement>("tr[data-row]")) {
+      const index = Number(line.dataset.row);
+      const problems = byRow.get(index + 1) ?? [];
+      const why = problems.length > 0 ? this.whyRow(problems, index) : undefined;
+      line.classList.toggle("bad", why !== undefined);
+      const places = new Set(problems.map(({ column }) => placeOf(this.columns, column)));
+      for (const field of line.querySelectorAll("input")) {
+        const wrong = places.has(Number(field.dataset.column));
+        setAttribute(field, "aria-invalid", wrong && "true");
+        setAttribute(field, "aria-describedby", wrong && why?.id);
+        field.parentElement?.classList.toggle("wrong", wrong);
+      }
+      if (why) line.after(why.line);
+    }
+  }
+
+  private whyRow(problems: readonly PlacedProblem[], index: number) {
+    const id = freshId("why");
+    const sentences = problems.map(({ column, sentence }) => {
+      const place = column ? `, ${headingWords(column).toLowerCase()}` : "";
+      return el("span", {}, el("b", {}, `Row ${index + 1}${place}: `), withoutPlace(sentence), " ");
+    });
+    const words = el("p", { id }, splitMark(), el("span", {}, ...sentences));
+    const stays = el("span", {}, "The row is left out until then; what you typed stays.");
+    words.lastElementChild?.append(stays);
+    return {
+      id,
+      line: el("tr", { class: "why" }, el("td", { colspan: this.columns.length }, words)),
+    };
+  }
+
+  private field(row: number, column: number): HTMLInputElement | null {
+    return this.body.querySelector(`input[data-row="${row}"][data-column="${column}"]`);
+  }
+
+  private onInput({ target }: Event): void {
+    const at = placeOfField(target);
+    if (at) this.events.typed(at.row, at.column, (target as HTMLInputElement).value);
+  }
+
+  private onPaste(event: ClipboardEvent): void {
+    const at = placeOfField(event.target);
+    const text = event.clipboardData?.getData("text/plain") ?? "";
+    if (at && this.events.pasted(at.row, at.column, text)) event.preventDefault();
+  }
+
+  private onKey(event: KeyboardEvent): void {
+    const at = placeOfField(event.target);
+    if (!at || event.ctrlKey || event.metaKey || event.altKey || event.isComposing) return;
+    const to = this.keyTarget(event, at);
+    if (!to) return;
+    event.preventDefault();
+    if (to.row >= this.rows.length) this.events.grow();
+    this.focus(to.row, to.column);
+  }
+
+  /** Enter and the arrows go up and down; Tab only needs help where the drawn rows end. */
+  private keyTarget({ key, shiftKey }: KeyboardEvent, { row, column }: Field): Field | undefined {
+    const last = this.columns.length - 1;
+    const down = key === "ArrowDown" || (key === "Enter" && !shiftKey);
+    const up = key === "ArrowUp" || (key === "Enter" && shiftKey);
+    if (down && (row + 1 < this.rows.length || key === "Enter")) return { row: row + 1, column };
+    if (up && row > 0) return { row: row - 1, column };
+    if (key !== "Tab") return undefined;
+    const end = Math.min(this.first + this.size, this.rows.length) - 1;
+    if (!shiftKey && column === last && row === end && row + 1 < this.rows.length)
+      return { row: row + 1, column: 0 };
+    if (shiftKey && column === 0 && row === this.first && row > 0)
+      return { row: row - 1, column: last };
+    return undefined;
+  }
+}
+
+function grouped(problems: readonly PlacedProblem[]): Map<number | undefined, PlacedProblem[]> {
+  const groups = new Map<number | undefined, PlacedProblem[]>();
+  for (const problem of problems)
+    groups.set(problem.row, [...(groups.get(problem.row) ?? []), problem]);
+  return groups;
+}
+
+function placeOfField(target: EventTarget | null): Field | undefined {
+  if (!(target instanceof HTMLInputElement) || target.dataset.row === undefined) return undefined;
+  return { row: Number(target.dataset.row), column: Number(target.dataset.column) };
+}
+
+/** The sentence begins with its place, which stands before it here in bold. */
+function withoutPlace(sentence: string): string {
+  const at = /^[^:“”]*, row \d+[^:“”]*: /.exec(sentence);
+  const rest = at ? sentence.slice(at[0].length) : sentence;
+  return rest.charAt(0).toUpperCase() + rest.slice(1);
+}
