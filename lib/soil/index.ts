@@ -1,5 +1,6 @@
 export { areaCovered } from "./area-covered.ts";
 export { type BagCount, bagCount } from "./bag-count.ts";
+export { type BagMass, bagMass } from "./bag-mass.ts";
 export { type BagsOrBulk, bagsOrBulk } from "./bags-or-bulk.ts";
 export { type BedFill, type BedFillOptions, bedFill } from "./bed-fill.ts";
 export { type BedInside, type BedSides, bedInside } from "./bed-inside.ts";
@@ -8,6 +9,7 @@ export { type BlendVolume, blendVolumes } from "./blend-volumes.ts";
 export { coverVolume } from "./cover-volume.ts";
 export { depthCovered } from "./depth-covered.ts";
 export { type DugSoil, type DugSoilOptions, dugSoil } from "./dug-soil.ts";
+export { type Moisture, materialDensity } from "./material-density.ts";
 export type { Offer, OfferCost } from "./offer-cost.ts";
 export { type RoomForSoilOptions, roomForSoil } from "./room-for-soil.ts";
 export { settledVolume } from "./settled-volume.ts";

@@ -29,6 +29,7 @@ export const volumeLimits = {
   max: times(1_000_000, cubicMetre),
 };
 export const bagLimits = { min: times(0.1, litre), max: times(1000, cubicMetre) };
+export const liftedLimits = { min: times(0.1, litre), max: times(5, cubicMetre) };
 export const densityLimits = {
   min: kilogramPerCubicMetre,
   max: times(5000, kilogramPerCubicMetre),

@@ -1,5 +1,5 @@
 import { Given } from "../measure/given.ts";
-import { type Length, lengthDimension, quantity } from "../measure/index.ts";
+import { type Length, lengthDimension, printQuantity, quantity } from "../measure/index.ts";
 import { depthLimits } from "./limits.ts";
 
 /** What is kept above the soil. */
@@ -39,15 +39,19 @@ export function roomForSoil(wall: Length, options: RoomForSoilOptions = {}): Len
     depthLimits,
   );
   const roomM = wallM - mulchM - freeM;
-  if (given.clean && roomM < 0) {
+  if (given.clean && roomM < -dustM) {
     given.add({
       code: "contradiction",
       path: ["wall"],
       allowed: "a wall at least as high as the mulch and the free board together",
-      received: `${wallM} m under ${mulchM + freeM} m of mulch and free board`,
+      received: `${inWords(wallM)} under ${inWords(mulchM + freeM)} of mulch and free board`,
       remedy: "Make the wall higher, or the mulch or the free board less.",
     });
   }
   given.done();
-  return quantity(roomM, lengthDimension);
+  return quantity(Math.max(0, roomM), lengthDimension);
 }
+
+// A tenth of a micrometre: what sums of inches are off by, and more.
+const dustM = 1e-7;
+const inWords = (m: number): string => printQuantity(quantity(m, lengthDimension));
