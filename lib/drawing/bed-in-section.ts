@@ -25,7 +25,7 @@ import type { Drawing } from "./tree.ts";
  * @rule Free board = courses x board width - sum of the layers.
  * @source common practice
  * @example
- * bedInSection({ width: times(foot, 4), courses: 1, section: { thickness: times(inch, 1.5), width: times(inch, 11.25) }, layers: [{ name: "soil", depth: times(inch, 9) }] }).alternative // => "A bed 4′ · 1.22 m wide in section: wall 11 1⁄4″ · 286 mm high; soil 9″ · 229 mm, 2 1⁄4″ · 57 mm free below the rim."
+ * bedInSection({ width: times(foot, 4), courses: 1, section: { thickness: times(inch, 1.5), width: times(inch, 11.25) }, layers: [{ name: "soil", depth: times(inch, 9) }] }).alternative // => "A bed, 4′ · 1.22 m wide, in section: wall 11 1⁄4″ · 286 mm high; soil 9″ · 229 mm, 2 1⁄4″ · 57 mm free below the rim."
  */
 export function bedInSection(bed: SectionedBed, options: DrawingOptions = {}): Drawing {
   const { units = "us", widths = [300, 520, 720] } = options;
@@ -38,13 +38,19 @@ export function bedInSection(bed: SectionedBed, options: DrawingOptions = {}): D
   const given = { bed, layers, wallM, freeM, units, alternative };
   return {
     kind: "drawing",
-    title: bed.name === undefined ? "A bed in section" : `Bed ${bed.name} in section`,
+    title: `${called(bed)} in section`,
     alternative,
     forms: widths.map((width, at) => ({
       from: at === 0 ? 0 : width,
       tree: width >= 500 ? broadSection(given, width) : narrowSection(given, width),
     })),
   };
+}
+
+/** "Bed 1", "High bed", "A bed". */
+function called({ name }: SectionedBed): string {
+  if (name === undefined) return "A bed";
+  return /\bbed\b/i.test(name) ? name : `Bed ${name}`;
 }
 
 function requireSection(bed: SectionedBed): void {
@@ -79,6 +85,5 @@ function inWords(
   if (freeM > 0.0005) parts.push(`${both(freeM)} free below the rim`);
   if (freeM < -0.0005) parts.push(`${both(-freeM)} heaped above the rim`);
   if (bed.liner === true) parts.push("the boards lined");
-  const name = bed.name === undefined ? "A bed" : `Bed ${bed.name},`;
-  return `${name} ${bothLengths(bed.width, units)} wide in section: wall ${both(wallM)} high; ${parts.join(", ")}.`;
+  return `${called(bed)}, ${bothLengths(bed.width, units)} wide, in section: wall ${both(wallM)} high; ${parts.join(", ")}.`;
 }

@@ -7,6 +7,8 @@ export interface DrawnBed {
   readonly length: Length;
   readonly width: Length;
   readonly section: { readonly thickness: Length };
+  /** Which boards run through at the corners. Default: `sides`. */
+  readonly lap?: "sides" | "ends" | undefined;
   /** Section of the seat board, or `null`. */
   readonly cap?: { readonly width: Length } | null;
   /** The near-left corner on the plan; a bed without both is set in a row. */

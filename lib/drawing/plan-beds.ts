@@ -37,8 +37,12 @@ export function boardsAndSoil(sketch: Sketch, kept: ReadonlyMap<string, number>)
     const band = bandOf(sketch, index);
     paths.soil += rectPath(rect);
     const isKept = (part: string, nth: number) => (kept.get(`${bed.name}|${part}`) ?? 0) > nth;
-    const ends = upright ? level(rect, band) : standing(rect, band);
-    const sides = upright ? standing(rect, band) : level(rect, band);
+    // Which boards run through at the corners: the others stand between them.
+    const through = bed.lap ?? "sides";
+    const endBack = through === "sides" ? band : 0;
+    const sideBack = through === "ends" ? band : 0;
+    const ends = upright ? level(rect, band, endBack) : standing(rect, band, endBack);
+    const sides = upright ? standing(rect, band, sideBack) : level(rect, band, sideBack);
     ends.forEach((end, nth) => {
       paths[isKept("end", nth) ? "kept" : "board"] += rectPath(end);
     });
@@ -51,17 +55,19 @@ export function boardsAndSoil(sketch: Sketch, kept: ReadonlyMap<string, number>)
   );
 }
 
-function level({ x, y, wide, high }: Rect, band: number): readonly Rect[] {
+function level({ x, y, wide, high }: Rect, band: number, back: number): readonly Rect[] {
+  const board = { x: x + back, wide: wide - 2 * back, high: band };
   return [
-    { x, y, wide, high: band },
-    { x, y: y + high - band, wide, high: band },
+    { ...board, y },
+    { ...board, y: y + high - band },
   ];
 }
 
-function standing({ x, y, wide, high }: Rect, band: number): readonly Rect[] {
+function standing({ x, y, wide, high }: Rect, band: number, back: number): readonly Rect[] {
+  const board = { y: y + back, wide: band, high: high - 2 * back };
   return [
-    { x, y, wide: band, high },
-    { x: x + wide - band, y, wide: band, high },
+    { ...board, x },
+    { ...board, x: x + wide - band },
   ];
 }
 

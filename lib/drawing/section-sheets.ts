@@ -50,7 +50,7 @@ export function broadSection(sheet: SectionSheet, width: number): Tree {
           anchor: "end",
         }),
       );
-    } else leads.push({ text: leadText(band.layer, units), x: inside.right - 24, y: middle });
+    } else leads.push({ text: leadText(band.layer, units), x: inside.right - 4, y: middle });
   }
   const rise = sheet.freeM * pxPerM;
   if (Math.abs(sheet.freeM) > 0.0005) {
@@ -58,7 +58,7 @@ export function broadSection(sheet: SectionSheet, width: number): Tree {
       inner.push(
         words("note", freeText(sheet, true), { x: inside.left + 18, y: above + rise / 2 + 4.8 }),
       );
-    else leads.push({ text: freeText(sheet, false), x: inside.right - 40, y: above + rise / 2 });
+    else leads.push({ text: freeText(sheet, false), x: inside.right - 4, y: above + rise / 2 });
   }
   if (bed.liner === true) leads.push({ text: "liner", x: far - thick / 2, y: ground + 3 });
   const height = ground + belowGround;
@@ -116,11 +116,11 @@ export function narrowSection(sheet: SectionSheet, width: number): Tree {
   const all = bands(sheet, ground, pxPerM);
   const leads: Lead[] = all.map((band) => ({
     text: leadText(band.layer, units),
-    x: cut - 8,
+    x: cut + 2,
     y: band.y + band.high / 2,
   }));
   if (Math.abs(sheet.freeM) > 0.0005) {
-    leads.push({ text: freeText(sheet, false), x: cut - 8, y: above + (sheet.freeM * pxPerM) / 2 });
+    leads.push({ text: freeText(sheet, false), x: cut + 2, y: above + (sheet.freeM * pxPerM) / 2 });
   }
   if (bed.liner === true) leads.push({ text: "liner", x: outer + thick / 2, y: ground + 3 });
   const height = ground + belowGround;
