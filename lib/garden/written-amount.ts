@@ -44,7 +44,10 @@ export function amountInSizes(
   }
   const reading = ofSize.read(text, place);
   if (!reading.ok) return reading;
-  if (reading.value.si > 0) return { ok: true, value: reading.value.si / ofSize.si };
+  // 3 cu yd of 1 cu yd are three, whatever binary fractions make of them.
+  if (reading.value.si > 0) {
+    return { ok: true, value: Number((reading.value.si / ofSize.si).toPrecision(12)) };
+  }
   const problem = {
     code: "too-small",
     path: place.path,

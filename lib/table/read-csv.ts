@@ -1,3 +1,4 @@
+import { type Problem, ProblemError } from "../check/index.ts";
 import { type Field, splitRecords } from "./records.ts";
 import { fromSpreadsheetSafe } from "./spreadsheet-safe.ts";
 import type { TableText } from "./table-text.ts";
@@ -12,6 +13,7 @@ import type { TableText } from "./table-text.ts";
  *
  * @param text the text of a file or of a clipboard; empty text gives a table without columns
  * @param name the table's name, as it stands in the path of problems
+ * @throws ProblemError where what is given is no text (`missing` for nothing, else `unreadable`)
  * @rule RFC 4180, with the separator found from the heading
  * @source RFC4180
  * @example
@@ -19,6 +21,7 @@ import type { TableText } from "./table-text.ts";
  * readCsv('bed,length\nA,8\' 3 1/2"', "beds").rows // => [["A","8' 3 1/2\""]]
  */
 export function readCsv(text: string, name: string): TableText {
+  if (typeof text !== "string") throw notText(text, name);
   const plain = text.replace(/^\uFEFF/, "");
   const separator = separatorOf(plain);
   const records = splitRecords(plain, separator).filter((record) => !isBlankLine(record));
@@ -32,6 +35,17 @@ export function readCsv(text: string, name: string): TableText {
     rows: rows.map((row) => toWidth(row, width)),
     decimal: separator === ";" ? "," : ".",
   };
+}
+
+function notText(value: unknown, name: string): ProblemError {
+  const problem: Problem = {
+    code: value === undefined || value === null ? "missing" : "unreadable",
+    path: [name],
+    allowed: "the text of a table",
+    received: value === undefined || value === null ? "" : `a ${typeof value}`,
+    remedy: "Give the text of the file as it is.",
+  };
+  return new ProblemError([problem]);
 }
 
 // In one pass and without spreading: a table may have more rows than a call takes arguments.

@@ -1,0 +1,111 @@
+import { type Caution, type Problem, ProblemError, type Remark } from "../check/index.ts";
+import type { PriceLine, YardTerms } from "../cost/index.ts";
+import {
+  type BoardPlan,
+  type Piece,
+  type PlanOptions,
+  planBoards,
+  type StockBoard,
+} from "../lumber/index.ts";
+import { moneyDimension, quantity, requireCount } from "../measure/index.ts";
+import type { TableReading } from "../table/index.ts";
+import { boardLines, stockAt, stockEverywhere } from "./board-prices.ts";
+import { type CuttingChoices, cuttingChoices } from "./cutting-choices.ts";
+import { gardenMarket } from "./garden-market.ts";
+import { type KeptStock, keptStock } from "./kept-stock.ts";
+import type { KeptBoards } from "./read-on-hand.ts";
+
+/** What is to be cut, and what it can be cut from. */
+export interface BoardNeed {
+  readonly pieces: readonly Piece[];
+  readonly onHand: TableReading<KeptBoards>;
+  readonly yards: TableReading<YardTerms>;
+  readonly prices: TableReading<PriceLine>;
+}
+
+/** The cheapest plan with one yard as the main one, or why there is none. */
+export interface YardBoards {
+  /** The main yard; null where nothing is sold at a yard that is known. */
+  readonly yard: string | null;
+  readonly plan: BoardPlan | null;
+  readonly problems: readonly Problem[];
+}
+
+/** The plans for each yard, to choose from. */
+export interface GardenBoards {
+  readonly byYard: readonly YardBoards[];
+  readonly currency: string;
+  /** Bought on top of each kind that is bought. */
+  readonly spareBoards: number;
+  readonly leftOut: KeptStock["leftOut"];
+  readonly remarks: readonly Remark[];
+  readonly cautions: readonly Caution[];
+}
+
+/** The choices of cutting, and what the planner of boards needs. */
+export type GardenBoardsOptions = Partial<CuttingChoices> &
+  Pick<PlanOptions, "solve" | "progress" | "signal" | "seconds" | "remembered">;
+
+/**
+ * Plans the boards for each yard on its own: the cheapest way to cut all pieces from what that yard
+ * sells and what was kept. Sections the yard has none of come from the others. Where no yard alone
+ * has enough, one plan over all yards is given. Which yard it is to be, the bill decides, since it
+ * knows the rest. Works on plain data and takes long: it may run apart.
+ *
+ * @param need pieces, boards kept, yards and prices, as read
+ * @param options `solve`, and if wanted `progress`, `signal`, `seconds`, `remembered`, and
+ * `CuttingChoices`
+ * @throws ProblemError where two currencies are written, or a choice is out of range. That there is
+ * no plan is not thrown: it is in `problems` of the yard
+ * @rule for each yard the least sum of board prices, proven
+ * @source common practice
+ */
+export async function planGardenBoards(
+  need: BoardNeed,
+  options: GardenBoardsOptions,
+): Promise<GardenBoards> {
+  const { solve, progress, signal, seconds, remembered = new Map(), ...chosen } = options;
+  const { kerf, shortfall, food, currency: fallback, spareBoards } = cuttingChoices(chosen);
+  requireCount(spareBoards, ["spareBoards"], { max: 100 });
+  const { currency, prices, yards } = gardenMarket(need, fallback);
+  const nothing = quantity(0, moneyDimension, currency);
+  const kept = keptStock(need.onHand, need.pieces, { food, nothing });
+  const lines = boardLines(prices);
+  const plan = async (yard: string | null, bought: readonly StockBoard[]): Promise<YardBoards> => {
+    const stock = [...bought, ...kept.stock];
+    const { pieces } = need;
+    const words = (text: string) => (yard === null ? text : `${yard}: ${text}`);
+    const planner = {
+      solve,
+      remembered,
+      ...(seconds === undefined ? {} : { seconds }),
+      ...(signal === undefined ? {} : { signal }),
+      ...(progress && {
+        progress: (text: string, fraction?: number) => progress(words(text), fraction),
+      }),
+    };
+    try {
+      const made = await planBoards({ pieces, stock, kerf, shortfall }, planner);
+      return { yard, plan: made, problems: [] };
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      return { yard, plan: null, problems: error.problems };
+    }
+  };
+  const byYard: YardBoards[] = [];
+  for (const { yard } of yards) byYard.push(await plan(yard, stockAt(yard, lines, need.pieces)));
+  if (byYard.every(({ plan: made }) => made === null)) {
+    byYard.push(await plan(null, stockEverywhere(lines, need.pieces)));
+  }
+  const remarks = new Map(
+    byYard.flatMap(({ plan: made }) => made?.remarks ?? []).map((remark) => [remark.text, remark]),
+  );
+  return {
+    byYard,
+    currency,
+    spareBoards,
+    leftOut: kept.leftOut,
+    remarks: [...remarks.values()],
+    cautions: kept.cautions,
+  };
+}
