@@ -9,6 +9,12 @@ const adding: Operation = {
   allowed: "two values of one kind",
   remedy: "Add lengths to lengths, volumes to volumes, numbers to numbers.",
 };
+const joining: Operation = {
+  sign: "+",
+  verb: "joined to",
+  allowed: "texts and numbers, or two values of one kind",
+  remedy: "Print a quantity first, with printQuantity.",
+};
 const subtracting: Operation = {
   sign: "-",
   verb: "reduced by",
@@ -88,6 +94,11 @@ function bigints(operation: Operation, a: bigint, b: bigint): bigint {
   return operation === dividing ? a / b : a % b;
 }
 
+/** The sum of two quantities of one dimension or of two numbers; texts are refused. */
+export function addAlike(a: unknown, b: unknown): unknown {
+  return alike(adding, (x, y) => x + y, a, b);
+}
+
 /** Products and quotients: numbers and quantities of any dimension. */
 function combined(operation: Operation, sign: 1 | -1, a: unknown, b: unknown): unknown {
   const step: Step = sign === 1 ? (x, y) => x * y : (x, y) => x / y;
@@ -120,7 +131,8 @@ export function plus<D extends Dimension>(a: Quantity<D>, b: Quantity<NoInfer<D>
 export function plus(a: unknown, b: unknown): unknown {
   if (typeof a === "string" && (typeof b === "string" || isNumber(b))) return a + b;
   if (typeof b === "string" && isNumber(a)) return a + b;
-  return alike(adding, (x, y) => x + y, a, b);
+  if (typeof a === "string" || typeof b === "string") throw cannotCombine(joining, a, b);
+  return addAlike(a, b);
 }
 
 /**

@@ -124,5 +124,5 @@ export const kindExamples: Readonly<Record<Kind, string>> = Object.freeze({
 
 /** "a length", "money": the noun of a kind in a sentence. */
 export function kindNoun(kind: Kind): string {
-  return kind === "money" ? "money" : withArticle(kind);
+  return withArticle(kind);
 }

@@ -106,7 +106,8 @@ export function dimensionName(q: Quantity): string {
   return dimensionInWords(q.dim);
 }
 
-/** "a length", "an area". */
+/** "a length", "an area", "money". */
 export function withArticle(noun: string): string {
+  if (noun.startsWith("money")) return noun;
   return `${/^[aeio]/.test(noun) ? "an" : "a"} ${noun}`;
 }

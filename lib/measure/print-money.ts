@@ -1,5 +1,5 @@
 import { minorDigits, signOf } from "./currency.ts";
-import { decimalsFor, fixedText, type NumberStyle } from "./decimal.ts";
+import { decimalsFor, fixedText, type NumberStyle, trimmedText } from "./decimal.ts";
 
 /** An amount with its currency's sign or code: "$1,516.44", "CHF 12.00", "12.00" without one. */
 export function amountText(
@@ -27,5 +27,8 @@ export function moneyText(
 
 /** Decimals of a price per unit: those of the currency, more where it is a fraction of a cent. */
 export function priceDecimals(amount: number, currency: string | undefined): number {
-  return Math.max(minorDigits(currency), decimalsFor(amount, 3));
+  const least = minorDigits(currency);
+  const most = Math.max(least, decimalsFor(amount, 3));
+  const needed = trimmedText(amount, most, { grouped: false }).split(".")[1] ?? "";
+  return Math.max(least, needed.length);
 }

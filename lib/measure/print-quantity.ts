@@ -29,15 +29,23 @@ function decimalsIn(choice: UnitChoice, size: number, digits: number): number {
   return Math.max(decimalsFor(size, digits), choice.decimals ?? 0);
 }
 
-/** The largest unit that the size, as it will be printed, reaches. */
-function chosenUnit(si: number, choices: readonly UnitChoice[], digits: number): UnitChoice {
+/**
+ * The largest unit that the size reaches as it will be printed, and the size to print: 15.98 oz
+ * would be printed as 16 oz, which is 1 lb.
+ */
+function chosenUnit(
+  si: number,
+  choices: readonly UnitChoice[],
+  digits: number,
+): [number, UnitChoice] {
   const home = choices.find((choice) => choice.home === true);
-  if (si === 0 && home !== undefined) return home;
+  if (si === 0 && home !== undefined) return [si, home];
   const reached = choices.find(({ fromSi }) => Math.abs(si) >= fromSi);
   const small = reached ?? (choices[choices.length - 1] as UnitChoice);
   const size = Math.abs(si) / small.unitSi;
   const printedSi = Number(size.toFixed(decimalsIn(small, size, digits))) * small.unitSi;
-  return choices.find(({ fromSi }) => printedSi * (1 + 1e-12) >= fromSi) ?? small;
+  const large = choices.find(({ fromSi }) => printedSi * (1 + 1e-12) >= fromSi) ?? small;
+  return large === small ? [si, small] : [Math.sign(si) * printedSi, large];
 }
 
 function inUnit(si: number, choice: UnitChoice, options: PrintOptions): Parts {
@@ -124,7 +132,8 @@ function partsIn(q: Quantity, system: UnitSystem, options: PrintOptions): Parts 
     kind === undefined ? undefined : unitChoices(kind, system, options.liquid ?? false);
   const coherent = { symbol: siSymbol(q), unitSi: 1, fromSi: 0 };
   if (choices === undefined) return inUnit(q.si, coherent, options);
-  return inUnit(q.si, chosenUnit(q.si, choices, options.digits ?? 3), options);
+  const [size, choice] = chosenUnit(q.si, choices, options.digits ?? 3);
+  return inUnit(size, choice, options);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { ProblemError } from "../check/index.ts";
-import { plus } from "./arithmetic.ts";
+import { addAlike } from "./arithmetic.ts";
 import { less, more } from "./compare.ts";
 import { roundHalfAway, tidy } from "./decimal.ts";
 import type { Dimension } from "./dimension.ts";
@@ -82,14 +82,10 @@ export function sumOf<D extends Dimension>(
 export function sumOf(values: Iterable<unknown>, zero?: unknown): unknown {
   const all = zero === undefined ? [...values] : [zero, ...values];
   if (all.length === 0) throw nothingGiven("sumOf");
-  const sum = all.reduce((a, b) => plus(a as number, b as number));
-  if (all.length === 1) return plus(sum as number, negativeZeroFree(sum) as number);
-  return sum;
-}
-
-/** A zero of the same kind: adding it refuses what is no number and no quantity. */
-function negativeZeroFree(value: unknown): unknown {
-  return isQuantity(value) ? quantity(0, value.dim, value.currency) : 0;
+  const [first] = all;
+  // Adding nothing to the first refuses it where it is no value, in a list of one as well.
+  const nothing = isQuantity(first) ? quantity(0, first.dim, first.currency) : 0;
+  return all.reduce(addAlike, nothing);
 }
 
 /**
