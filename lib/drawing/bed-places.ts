@@ -11,11 +11,11 @@ export interface DrawnBed {
   readonly lap?: "sides" | "ends" | undefined;
   /** Section of the seat board, or `null`. */
   readonly cap?: { readonly width: Length } | null;
-  /** The near-left corner on the plan; a bed without both is set in a row. */
-  readonly east?: Length | null | undefined;
-  readonly north?: Length | null | undefined;
-  /** Whether the length runs north. */
-  readonly turned?: boolean | undefined;
+  /** Near-left corner on the plan, and whether the length runs north. Without: set in a row. */
+  readonly place?:
+    | { readonly east: Length; readonly north: Length; readonly turned: boolean }
+    | null
+    | undefined;
 }
 
 /** A bed where it is drawn, in metres, y growing southwards as on the sheet. */
@@ -36,22 +36,20 @@ export function bedPlaces<B extends DrawnBed>(
   beds: readonly B[],
   rowM: number,
 ): { readonly placed: readonly PlacedBed<B>[]; readonly setInRows: number } {
-  const own = beds.filter(hasPlace).map(ownPlace);
-  const rest = beds.filter((bed) => !hasPlace(bed));
+  const own = beds.flatMap(ownPlace);
+  const rest = beds.filter((bed) => (bed.place ?? null) === null);
   const left = own.length === 0 ? 0 : Math.min(...own.map(({ x }) => x));
   const below = own.length === 0 ? 0 : Math.max(...own.map(({ y, high }) => y + high)) + 2 * pathM;
   const right = Math.max(left + rowM, ...own.map(({ x, wide }) => x + wide));
   return { placed: [...own, ...inRows(rest, { left, right, y: below })], setInRows: rest.length };
 }
 
-function hasPlace(bed: DrawnBed): boolean {
-  return (bed.east ?? null) !== null && (bed.north ?? null) !== null;
-}
-
-function ownPlace<B extends DrawnBed>(bed: B): PlacedBed<B> {
-  const upright = bed.turned === true;
+function ownPlace<B extends DrawnBed>(bed: B): readonly PlacedBed<B>[] {
+  const { place } = bed;
+  if (place === undefined || place === null) return [];
+  const upright = place.turned;
   const [wide, high] = upright ? [bed.width.si, bed.length.si] : [bed.length.si, bed.width.si];
-  return { bed, x: bed.east?.si ?? 0, y: -(bed.north?.si ?? 0) - high, wide, high, upright };
+  return [{ bed, x: place.east.si, y: -place.north.si - high, wide, high, upright }];
 }
 
 function inRows<B extends DrawnBed>(
@@ -62,8 +60,8 @@ function inRows<B extends DrawnBed>(
   let { left: x, y } = sheet;
   let rowHigh = 0;
   for (const bed of beds) {
-    // Upright where that is narrower, so that a row holds more; a long bed keeps to its row.
-    const upright = bed.turned ?? bed.length.si > bed.width.si;
+    // The narrow way round, so that a row holds more.
+    const upright = bed.length.si > bed.width.si;
     const [wide, high] = upright ? [bed.width.si, bed.length.si] : [bed.length.si, bed.width.si];
     if (x > sheet.left && x + wide > sheet.right + 1e-6) {
       x = sheet.left;

@@ -7,7 +7,7 @@ import { tapeLength, textWidth } from "./labels.ts";
 import { north } from "./marks.ts";
 import { boardsAndSoil, type Rect, type Sketch } from "./plan-beds.ts";
 import { bedNames, dimensions } from "./plan-words.ts";
-import { requireDrawable, requireSizes } from "./require-drawable.ts";
+import { requireDrawable, requirePlace, requireSizes } from "./require-drawable.ts";
 import { scaleBar } from "./scale-bar.ts";
 import { box, type Drawing, lines, picture, type Tree, words } from "./tree.ts";
 
@@ -23,7 +23,7 @@ const mostBeds = 400;
  * The beds from above on squared paper, at their places, or set in rows with 2 ft paths where they
  * have none. Boards are drawn thicker than they are; kept boards grey.
  *
- * @param beds with true outside sizes, `east` and `north` of the near-left corner, `turned`
+ * @param beds with true outside sizes, and their `place` where they have one
  * @param options `units`; `widths` it is drawn for, 200 to 2,000 px; `cuts` of a board plan
  * @returns a drawing in a form for each width; of more than 400 beds the first 400
  * @throws ProblemError where a bed has no size above 0, or `units` or a width is not one of these
@@ -39,7 +39,9 @@ export function bedsFromAbove(
   const { units = "us", widths = [300, 520, 720], cuts = [] } = options;
   requireDrawable(units, widths);
   beds.forEach((bed, at) => {
-    requireSizes({ length: bed.length, width: bed.width }, ["beds", at + 1]);
+    const { length, width, section } = bed;
+    requireSizes({ length, width, thickness: section?.thickness }, ["beds", at + 1]);
+    requirePlace(bed.place, ["beds", at + 1]);
   });
   const drawn = beds.slice(0, mostBeds);
   const kept = keptParts(cuts);
@@ -126,12 +128,12 @@ function plan(given: Plan): Tree {
     swatch("board", "board"),
     ...(given.kept.size > 0 ? [swatch("kept", "board kept")] : []),
     swatch("soil", "soil"),
+    plainItem(`squares ${tapeOrMetres(square, units)}`),
   ];
   const legend = flow(legendItems, { x: 0, y: ground + footPx, width }, { between: 18, line: 22 });
   const bar = scaleBar(marginPx, ground + 18, pxPerM, {
     units,
     most: width / 3,
-    note: `squares ${tapeOrMetres(square, units)}`,
   });
   return picture(
     "plan",
@@ -183,6 +185,13 @@ function swatch(kind: string, text: string) {
       box(kind, x + 0.5, y - 11, 23, 12),
       words("note", text, { x: x + 30, y }),
     ],
+  };
+}
+
+function plainItem(text: string) {
+  return {
+    width: textWidth(text, 13.5),
+    draw: (x: number, y: number) => [words("note", text, { x, y })],
   };
 }
 

@@ -21,3 +21,15 @@ export function requireSizes(sizes: Readonly<Record<string, unknown>>, path: Pat
   }
   checks.done();
 }
+
+/** Throws where a place is given that has no east or no north. */
+export function requirePlace(
+  place: { readonly east: unknown; readonly north: unknown } | null | undefined,
+  path: Path,
+): void {
+  if (place === undefined || place === null) return;
+  new Checks()
+    .quantity(place.east, "length", [...path, "east"])
+    .quantity(place.north, "length", [...path, "north"])
+    .done();
+}
