@@ -89,10 +89,12 @@ export interface ShownEntryState {
 export function showEntry(state: ShownEntryState, host: Host, units: Units): ShownEntry {
   const { entry, text, problem } = state;
   const printed = problem ? undefined : printedBeside(state, host, units);
+  const complete = problem ? undefined : completeText(entry, text);
   return {
     entry: entry.entry,
     initial: String(entry.initial),
     text,
+    ...(complete === undefined ? {} : { complete }),
     ...textOf(entry, "hint"),
     ...textOf(entry, "unit"),
     ...textOf(entry, "limits"),
@@ -113,6 +115,12 @@ export function showEntry(state: ShownEntryState, host: Host, units: Units): Sho
 function textOf<K extends "hint" | "unit" | "limits">(entry: Entry, key: K): { [P in K]?: string } {
   const value = entry[key];
   return (typeof value === "string" ? { [key]: value } : {}) as { [P in K]?: string };
+}
+
+function completeText(entry: Entry, text: string): string | undefined {
+  const reading = tried(() => entry.read(text), undefined);
+  const complete = isObject(reading) ? property(reading, "complete") : undefined;
+  return typeof complete === "string" ? complete : undefined;
 }
 
 /** The printed value, where it says something that the text does not. */

@@ -1,3 +1,4 @@
+/// <reference path="./runtime.d.ts" />
 import { Runtime, RuntimeError, type Variable } from "@observablehq/runtime";
 
 /** What a graph tells its owner. A key may be started again before its last start has ended. */

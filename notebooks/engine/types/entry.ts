@@ -36,5 +36,10 @@ export interface Entry<T = unknown> {
 }
 
 export type EntryReading<T> =
-  | { readonly ok: true; readonly value: T }
+  | {
+      readonly ok: true;
+      readonly value: T;
+      /** The text with the unit it took, where a bare number was typed: this is what is kept. */
+      readonly complete?: string;
+    }
   | { readonly ok: false; readonly problem: EngineProblem };

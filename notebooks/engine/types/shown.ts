@@ -86,6 +86,8 @@ export interface ShownEntry {
   readonly entry: EntryKind;
   readonly initial: string;
   readonly text: string;
+  /** What to keep instead of the text: a bare number with the unit it took. */
+  readonly complete?: string;
   readonly hint?: string;
   readonly unit?: string;
   readonly options?: readonly { readonly text: string; readonly label: string }[];

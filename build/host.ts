@@ -1,0 +1,115 @@
+import * as lib from "../lib/index.ts";
+import type { Figure, Host, LongWork, NameDoc, Units } from "../notebooks/engine/types/index.ts";
+import * as fields from "../notebooks/fields/index.ts";
+import { longWorkNames } from "./long-work.ts";
+import { loadPublished } from "./published.ts";
+
+/** What a host is put together from, besides the library and the field makers. */
+export interface HostParts {
+  /** How a function that takes long is worked out, by its name. */
+  longWork(name: string): LongWork;
+  /** The published tables' files, by path; `made:data` in a bundle. */
+  readonly data: Readonly<Record<string, string>>;
+  /** Rules and sources of the library's functions; `made:rules` in a bundle. */
+  readonly rules?: readonly { name: string; rule?: string; sources: readonly string[] }[];
+  /** Sources in one line each; `made:sources` in a bundle. */
+  readonly sources?: Readonly<Record<string, string>>;
+  /** Names that are only loaded where a notebook asks for them: `Plot`, `aq`. */
+  readonly extras?: Readonly<Record<string, unknown>>;
+  /** Set as on a page, or as people type. Default `plain`. */
+  readonly style?: "plain" | "typographic";
+}
+
+const operators = {
+  plus: lib.plus,
+  minus: lib.minus,
+  times: lib.times,
+  over: lib.over,
+  remainder: lib.remainder,
+  power: lib.power,
+  negative: lib.negative,
+  less: lib.less,
+  atMost: lib.atMost,
+  more: lib.more,
+  atLeast: lib.atLeast,
+  same: lib.same,
+} as unknown as Host["operators"];
+
+/** Ties the library, the field makers and the data into what the engine hands to cells. */
+export function makeHost(parts: HostParts): Host {
+  const { data, rules = [], sources = {}, extras = {}, style = "plain" } = parts;
+  return {
+    names: Object.freeze({ ...lib, ...fields, published: loadPublished(data), ...extras }),
+    longWork: Object.fromEntries(
+      longWorkNames.map((name) => [name, revived(parts.longWork(name))]),
+    ),
+    operators,
+    print: (value, units) => print(value, { system: units, style }),
+    toJson: (value, units) => toJson(value, units),
+    dateOf,
+    sentence: (problem) => lib.sentence(problem as lib.Problem),
+    problemsOf: lib.problemsOf,
+    readCsv: lib.readCsv,
+    writeCsv: lib.writeCsv,
+    docs: new Map(rules.map((doc) => [doc.name, nameDoc(doc)])),
+    sources: new Map(Object.entries(sources).map(([id, title]) => [id, { id, title }])),
+  };
+}
+
+function nameDoc(doc: { name: string; rule?: string; sources: readonly string[] }): NameDoc {
+  return { signature: "", summary: "", ...doc };
+}
+
+/** Answers come from another thread as plain data. */
+function revived(work: LongWork): LongWork {
+  return async (data, control) => lib.reviveQuantities(await work(data, control));
+}
+
+function print(value: unknown, options: lib.PrintOptions): Figure | undefined {
+  if (lib.isQuantity(value)) return lib.printParts(value, options);
+  if (lib.isRange(value)) return rangeFigure(value, options);
+  if (lib.isCalendarDate(value)) return wordsFigure(lib.printDate(value));
+  return isSection(value) ? wordsFigure(value.name) : undefined;
+}
+
+function wordsFigure(text: string): Figure {
+  return { text, number: text, unit: "" };
+}
+
+type AnyRange = lib.Range<lib.Quantity | number>;
+
+function rangeFigure(range: AnyRange, options: lib.PrintOptions): Figure {
+  const text = lib.printRange(range, options);
+  const unit = lib.isQuantity(range.high) ? lib.printParts(range.high, options).unit : "";
+  const number = unit !== "" && text.endsWith(unit) ? text.slice(0, -unit.length).trim() : text;
+  const system = options.system === "metric" ? "us" : "metric";
+  const second = lib.printRange(range, { ...options, system });
+  const figure = { text, number, unit: number === text ? "" : unit };
+  return second === text ? figure : { ...figure, second };
+}
+
+function isSection(value: unknown): value is lib.Section {
+  if (typeof value !== "object" || value === null) return false;
+  const { name, thickness, width, nominal } = value as Partial<lib.Section>;
+  const sized = lib.isQuantity(thickness) && lib.isQuantity(width) && nominal !== undefined;
+  return typeof name === "string" && sized;
+}
+
+function toJson(value: unknown, units: Units): unknown {
+  if (lib.isQuantity(value)) return lib.quantityJson(value, units);
+  if (lib.isRange(value)) {
+    const { low, likely, high, basis } = value;
+    const bound = (one: lib.Quantity | number) =>
+      lib.isQuantity(one) ? lib.quantityJson(one, units) : one;
+    const text = lib.printRange(value, { system: units });
+    return { low: bound(low), likely: bound(likely), high: bound(high), basis, text };
+  }
+  if (lib.isCalendarDate(value)) return lib.isoDate(value);
+  return isSection(value) ? value.name : undefined;
+}
+
+function dateOf(iso: string): lib.CalendarDate {
+  const reading = lib.readDate(iso, { path: ["today"] });
+  if (!reading.ok) throw new lib.ProblemError([reading.problem]);
+  return reading.value;
+}

@@ -1,0 +1,109 @@
+import { ProblemError, type Reading, readCount, readNumber, readPercent } from "../../lib/index.ts";
+import type { Entry, EntryKind } from "../engine/types/index.ts";
+import {
+  type BoundedOptions,
+  completed,
+  limitsInWords,
+  madeEntry,
+  type NoneOption,
+  type OrNone,
+  refuseUnknownKeys,
+} from "./options.ts";
+
+/** What an entry of a number may say of itself; limits of a percentage are shares or "12 %". */
+export interface NumberEntryOptions extends BoundedOptions<number>, NoneOption {}
+
+type Reader = (
+  text: string,
+  options: { path: []; unit?: "%"; min?: number; max?: number },
+) => Reading<number>;
+
+/**
+ * An entry for a number without unit: `numberEntry("0.75", { min: 0, max: 1 })`.
+ *
+ * @throws ProblemError where the default or a limit is no number, or an option is misspelt
+ */
+export function numberEntry<const O extends NumberEntryOptions = object>(
+  initial: string,
+  options: O = {} as O,
+): Entry<OrNone<number, O>> {
+  return plainEntry({ entry: "number", initial, reader: readNumber }, options);
+}
+
+/**
+ * An entry for a whole number, from 0 unless `min` says otherwise: `countEntry("2", { max: 12 })`.
+ *
+ * @throws ProblemError where the default or a limit is no whole number, or an option is misspelt
+ */
+export function countEntry<const O extends NumberEntryOptions = object>(
+  initial: string,
+  options: O = {} as O,
+): Entry<OrNone<number, O>> {
+  return plainEntry({ entry: "number", initial, reader: readCount }, options);
+}
+
+/**
+ * An entry for a share, written as a percentage, from 0 % unless `min` says otherwise:
+ * `percentEntry("8 %", { max: "100 %" })` has the value 0.08. A bare number is a percentage.
+ *
+ * @throws ProblemError where the default or a limit is no percentage, or an option is misspelt
+ */
+export function percentEntry<const O extends NumberEntryOptions = object>(
+  initial: string,
+  options: O = {} as O,
+): Entry<OrNone<number, O>> {
+  const reader: Reader = (text, bounds) => readPercent(text, { min: 0, ...bounds, unit: "%" });
+  return plainEntry({ entry: "percent", initial, reader, unit: "%" }, options);
+}
+
+interface ToMake {
+  readonly entry: EntryKind;
+  readonly initial: string;
+  readonly reader: Reader;
+  readonly unit?: string;
+}
+
+function plainEntry<O extends NumberEntryOptions>(
+  { entry, initial, reader, unit }: ToMake,
+  options: O,
+): Entry<OrNone<number, O>> {
+  refuseUnknownKeys(options, ["min", "max", "orNone"]);
+  const min = boundOf(options.min, reader, "min");
+  const max = boundOf(options.max, reader, "max");
+  const bounds = {
+    path: [] as [],
+    ...(min === undefined ? {} : { min }),
+    ...(max === undefined ? {} : { max }),
+  };
+  const limits = limitsInWords(textOf(options.min, unit), textOf(options.max, unit));
+  return madeEntry<number, O>(
+    {
+      entry,
+      initial,
+      read(text) {
+        const reading = reader(text, bounds);
+        const complete = completed(text, unit);
+        return reading.ok && complete !== undefined ? { ...reading, complete } : reading;
+      },
+      ...(unit === undefined ? {} : { unit }),
+      ...(limits === undefined ? {} : { limits }),
+    },
+    options,
+  );
+}
+
+function boundOf(
+  bound: string | number | undefined,
+  reader: Reader,
+  name: string,
+): number | undefined {
+  if (typeof bound !== "string") return bound;
+  const reading = reader(bound, { path: [] });
+  if (!reading.ok) throw new ProblemError([{ ...reading.problem, path: ["options", name] }]);
+  return reading.value;
+}
+
+function textOf(bound: string | number | undefined, unit: string | undefined): string | undefined {
+  if (typeof bound !== "number") return bound;
+  return unit === "%" ? `${Number((bound * 100).toPrecision(12))} %` : String(bound);
+}
