@@ -8,7 +8,7 @@ import {
 } from "./cutting-group.ts";
 import { costOf, firstFit, gathered } from "./first-fit.ts";
 import { type PricedPool, pricedPool } from "./pattern-pool.ts";
-import { listPatterns } from "./patterns.ts";
+import { listPatterns, type PieceWorth } from "./patterns.ts";
 import type { Solve } from "./solver.ts";
 
 export interface GroupOptions {
@@ -102,42 +102,71 @@ async function dive(
   return undefined;
 }
 
+// So many patterns near the least cost are still given to the solver at once.
+const nearPatterns = 3000;
+
+interface Search {
+  readonly plans: PatternUse[][];
+  readonly pool: Pattern[];
+  readonly worth: PieceWorth;
+}
+
+/** Patterns as they are needed, and a plan from settling on the surest first. */
+async function search(
+  group: CuttingGroup,
+  options: GroupOptions & { readonly sizesU: readonly number[] },
+): Promise<Search> {
+  const hand = firstFit(group);
+  const start = hand?.map((use) => use.pattern) ?? [];
+  const priced = await pricedPool(group, { ...options, start, rounds: 400 });
+  const dived = await dive(group, priced, options);
+  return {
+    plans: [...(dived ? [gathered(dived)] : []), ...(hand ? [hand] : [])],
+    pool: [...priced.patterns, ...(dived ?? [])],
+    worth: priced.worth,
+  };
+}
+
+function cheapest(group: CuttingGroup, plans: readonly PatternUse[][]): PatternUse[] | undefined {
+  return [...plans].sort((a, b) => costOf(group, a) - costOf(group, b))[0];
+}
+
 /**
- * A plan where there are too many patterns to list: patterns made as they are needed, a plan from
- * settling on the surest first, then the best whole plan over all patterns made. The result carries
- * a floor under every plan; where the plan costs just that, it is proven cheapest.
+ * A plan where there are too many patterns to list. Patterns are made as they are needed, which gives
+ * a floor under every plan and a first plan. A plan no dearer than that one can only use patterns that
+ * lose no more than the gap between the two; these are listed and the solver chooses among them,
+ * which proves the plan cheapest. Where even they are too many, the best over all patterns made is
+ * taken, and the result says how far at most it is from the cheapest.
  */
 export async function boundedPlan(
   group: CuttingGroup,
   options: GroupOptions,
 ): Promise<GroupPlan | undefined> {
-  const { solve, seconds, stopped } = options;
-  const start = firstFit(group)?.map((use) => use.pattern) ?? [];
-  const least = leastSizes(group);
+  const { solve, seconds } = options;
+  const sizesU = leastSizes(group);
+  const { plans, pool, worth } = await search(group, { ...options, sizesU });
+  const costAtMost = Math.min(...plans.map((plan) => costOf(group, plan)));
+  const near = Number.isFinite(costAtMost)
+    ? listPatterns(group, nearPatterns, { worth, costAtMost })
+    : undefined;
   const full = fullSizes(group);
-  const shortens = full.some((size, i) => size !== least[i]);
-  let floor = 0;
-  const plans: PatternUse[][] = [];
-  const pool: Pattern[] = [];
-  for (const sizesU of shortens ? [full, least] : [least]) {
-    const each = { ...options, sizesU, stopped };
-    const priced = await pricedPool(group, { ...each, start, rounds: 400 });
-    // Only the shortest lengths allowed bound every plan.
-    if (sizesU === least) floor = priced.floor;
-    pool.push(...priced.patterns);
-    const dived = await dive(group, priced, each);
-    if (dived) plans.push(gathered(dived));
-    if (dived) pool.push(...dived);
+  if (!near && full.some((size, i) => size !== sizesU[i])) {
+    const whole = await search(group, { ...options, sizesU: full });
+    plans.push(...whole.plans);
+    pool.push(...whole.pool);
   }
-  const hand = firstFit(group);
-  if (hand) plans.push(hand);
-  const upper = Math.min(...plans.map((plan) => costOf(group, plan)));
-  const weights = orderedWeights(group, boardsAtMost(group, upper));
-  const distinct = gathered(pool).map((use) => use.pattern);
-  const program = boardProgram(group, distinct, { weights, whole: true });
+  const patterns = near ?? gathered(pool).map((use) => use.pattern);
+  const weights = orderedWeights(group, boardsAtMost(group, costAtMost));
+  const program = boardProgram(group, patterns, { weights, whole: true });
   const solution = await solve(program, { seconds: seconds / 2, gap: 1 - 1e-6 });
-  if (solution.values.length > 0) plans.unshift(usesOf(distinct, solution.values));
-  const best = plans.sort((a, b) => costOf(group, a) - costOf(group, b))[0];
-  if (!best) return undefined;
-  return { uses: best, cost: costOf(group, best), floor: Math.ceil(floor - 1e-6) };
+  const found = usesOf(patterns, solution.values);
+  const floor = Math.max(0, Math.ceil(worth.floor - 1e-6));
+  if (solution.values.length > 0) {
+    const cost = costOf(group, found);
+    if (near && solution.state === "optimal") return { uses: found, cost, floor: cost };
+    // First among equals: it was chosen with as few shortened boards as the patterns allow.
+    plans.unshift(found);
+  }
+  const best = cheapest(group, plans);
+  return best && { uses: best, cost: costOf(group, best), floor };
 }

@@ -1,6 +1,7 @@
 import { boardProgram } from "./board-program.ts";
 import { type CuttingGroup, demands, filledU, fullSizes, type Pattern } from "./cutting-group.ts";
 import { knapsackTable } from "./knapsack.ts";
+import type { PieceWorth } from "./patterns.ts";
 import type { Solve } from "./solver.ts";
 
 /** Patterns worth having, what the relaxed programme makes of them, and a floor under every plan. */
@@ -8,8 +9,8 @@ export interface PricedPool {
   readonly patterns: readonly Pattern[];
   /** How many boards by each pattern, where parts of boards could be bought. */
   readonly shares: readonly number[];
-  /** No plan costs less, in coins. */
-  readonly floor: number;
+  /** The worth of pieces that gives the highest floor under every plan, in coins. */
+  readonly worth: PieceWorth;
 }
 
 const key = (pattern: Pattern) => `${pattern.kind}:${pattern.counts.join()}`;
@@ -79,7 +80,7 @@ export async function pricedPool(
         sizesU.map((_, j) => (i === j ? (most[i] ?? 0) : 0)),
       );
   }
-  let floor = 0;
+  let best: PieceWorth = { values: [], boards: [], floor: Number.NEGATIVE_INFINITY };
   let shares: readonly number[] = [];
   for (let round = 0; round < rounds && !stopped(); round++) {
     const patterns = [...pool.values()];
@@ -89,7 +90,8 @@ export async function pricedPool(
     shares = relaxed.values;
     const values = most.map((_, i) => Math.max(0, relaxed.rowWorth[i] ?? 0));
     const table = price(values);
-    floor = Math.max(floor, floorFrom(group, values, table.valueOf));
+    const worth = safeWorth(group, values, table.valueOf);
+    if (worth.floor > best.floor) best = worth;
     let grown = false;
     for (const [i, kind] of group.kinds.entries()) {
       if (
@@ -101,7 +103,7 @@ export async function pricedPool(
     }
     if (!grown) break;
   }
-  return { patterns: [...pool.values()], shares, floor };
+  return { patterns: [...pool.values()], shares, worth: best };
 }
 
 /** What one more board of a limited kind would save, by the relaxed programme. */
@@ -113,24 +115,28 @@ function supplyWorth(group: CuttingGroup, rowWorth: readonly number[], kind: num
   return Math.max(0, -(rowWorth[group.classes.length + limitedBefore] ?? 0));
 }
 
-function floorFrom(
+/** Values scaled down until no board without limit holds more than its price. */
+function safeWorth(
   group: CuttingGroup,
-  values: readonly number[],
+  raw: readonly number[],
   worthOf: (capacityU: number) => number,
-): number {
+): PieceWorth {
   let scale = 1;
   for (const kind of group.kinds) {
     if (kind.supply !== Number.POSITIVE_INFINITY) continue;
     const worth = worthOf(kind.capacityU);
     if (worth > kind.cost) scale = Math.min(scale, kind.cost / worth);
   }
-  let floor = group.classes.reduce(
-    (sum, each, i) => sum + scale * (values[i] ?? 0) * each.demand,
-    0,
+  const values = raw.map((value) => value * scale);
+  const boards = group.kinds.map((kind) =>
+    kind.supply === Number.POSITIVE_INFINITY
+      ? 0
+      : Math.max(0, scale * worthOf(kind.capacityU) - kind.cost),
   );
-  for (const kind of group.kinds) {
-    if (kind.supply === Number.POSITIVE_INFINITY) continue;
-    floor += kind.supply * Math.min(0, kind.cost - scale * worthOf(kind.capacityU));
+  let floor = 0;
+  for (const [i, each] of group.classes.entries()) floor += (values[i] ?? 0) * each.demand;
+  for (const [i, kind] of group.kinds.entries()) {
+    if (kind.supply !== Number.POSITIVE_INFINITY) floor -= kind.supply * (boards[i] ?? 0);
   }
-  return floor;
+  return { values, boards, floor };
 }

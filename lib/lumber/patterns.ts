@@ -12,6 +12,20 @@ interface Filling {
   readonly sizesU: readonly number[];
   readonly most: readonly number[];
   readonly capacityU: number;
+  /** Only fillings worth this much are wanted, by what each piece is worth. */
+  readonly worth?: { readonly values: readonly number[]; readonly atLeast: number };
+}
+
+/**
+ * What pieces and limited boards are worth when no board without limit holds more than its price.
+ * A plan then costs `floor` and, over that, for each of its boards at least the price (and the worth
+ * of a limited board) less the worth of its pieces.
+ */
+export interface PieceWorth {
+  readonly values: readonly number[];
+  /** One for each kind of board, 0 where there is no limit. */
+  readonly boards: readonly number[];
+  readonly floor: number;
 }
 
 /**
@@ -28,10 +42,17 @@ export function maximalFillings(filling: Filling, limit: number): number[][] | u
   for (let i = sizesU.length - 2; i >= 0; i--) {
     restTakes[i] = (restTakes[i + 1] ?? 0) + (sizesU[i + 1] ?? 0) * (most[i + 1] ?? 0);
   }
+  // The most that each length left can still be worth, class by class.
+  const densest = sizesU.map(() => 0);
+  const { values = [], atLeast = 0 } = filling.worth ?? {};
+  for (let i = sizesU.length - 1; i >= 0; i--) {
+    densest[i] = Math.max(densest[i + 1] ?? 0, (values[i] ?? 0) / (sizesU[i] ?? 1));
+  }
   let attempts = 0;
   const isFull = (restU: number) =>
     sizesU.every((size, i) => size > restU || (counts[i] ?? 0) >= (most[i] ?? 0));
-  const visit = (i: number, restU: number): boolean => {
+  const visit = (i: number, restU: number, worth: number): boolean => {
+    if (worth + restU * (densest[i] ?? 0) < atLeast) return true;
     if (i === sizesU.length) {
       attempts++;
       if (isFull(restU)) found.push(counts.slice());
@@ -44,12 +65,12 @@ export function maximalFillings(filling: Filling, limit: number): number[][] | u
       const left = restU - n * size;
       if (n < (most[i] ?? 0) && left - (restTakes[i] ?? 0) >= size) break;
       counts[i] = n;
-      if (!visit(i + 1, left)) return false;
+      if (!visit(i + 1, left, worth + n * (values[i] ?? 0))) return false;
     }
     counts[i] = 0;
     return true;
   };
-  return visit(0, capacityU) ? found : undefined;
+  return visit(0, capacityU, 0) ? found : undefined;
 }
 
 /** The longest board without limit that costs no more than this one, and is not this one. */
@@ -70,8 +91,15 @@ function cheaperCapacity(kinds: readonly BoardKind[], kind: BoardKind): number {
  * shortened. A pattern that a cheaper board without limit holds as well is left out. Whatever lies
  * on a board of any plan is part of one of these at no higher cost, so the best choice among them
  * is the best of all. Gives undefined when there are more than `limit`.
+ *
+ * With `near`, only patterns that a plan costing no more than `costAtMost` can use: those that lose no
+ * more than what lies between that and the floor.
  */
-export function listPatterns(group: CuttingGroup, limit: number): Pattern[] | undefined {
+export function listPatterns(
+  group: CuttingGroup,
+  limit: number,
+  near?: { readonly worth: PieceWorth; readonly costAtMost: number },
+): Pattern[] | undefined {
   const full = fullSizes(group);
   const least = leastSizes(group);
   const most = demands(group);
@@ -79,9 +107,19 @@ export function listPatterns(group: CuttingGroup, limit: number): Pattern[] | un
   const patterns: Pattern[] = [];
   for (const [kind, board] of group.kinds.entries()) {
     const { capacityU } = board;
+    const worth = near && {
+      values: near.worth.values,
+      atLeast:
+        board.cost + (near.worth.boards[kind] ?? 0) - (near.costAtMost - near.worth.floor) - 1e-4,
+    };
     const cheaperU = cheaperCapacity(group.kinds, board);
-    const loose = maximalFillings({ sizesU: full, most, capacityU }, limit);
-    const short = shortens ? maximalFillings({ sizesU: least, most, capacityU }, limit) : [];
+    const loose = maximalFillings(
+      { sizesU: full, most, capacityU, ...(worth && { worth }) },
+      limit,
+    );
+    const short = shortens
+      ? maximalFillings({ sizesU: least, most, capacityU, ...(worth && { worth }) }, limit)
+      : [];
     if (!loose || !short) return undefined;
     for (const counts of loose) {
       const used = filledU(counts, full);

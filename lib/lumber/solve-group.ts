@@ -5,7 +5,7 @@ import { costOf, firstFit } from "./first-fit.ts";
 import { listPatterns } from "./patterns.ts";
 
 /** Up to here all patterns are listed, and the plan is proven. */
-const patternLimit = 3000;
+const patternLimit = 600;
 
 /**
  * The cheapest plan of a group, or undefined where its boards do not suffice. All patterns are
