@@ -5,6 +5,7 @@ import { build } from "esbuild";
 import { framePage, pagePolicy } from "../../notebooks/engine/worker/policy.ts";
 import { out, root } from "../root.ts";
 import { bundleText } from "./bundle.ts";
+import { sourceTitles } from "./made.ts";
 
 const site = join(out, "site");
 
@@ -72,15 +73,28 @@ function copyFonts(): void {
     cpSync(join(root, "node_modules/@fontsource-variable", from), join(site, "fonts", name));
 }
 
+/** The notebooks in the shelf's order, with the sentence the shelf says of each. */
+const shelf: readonly { readonly file: string; readonly about: string }[] = [
+  { file: "rebuild.md", about: "What to buy, how to saw it, how much soil, and what it all costs" },
+  { file: "one-bed.md", about: "The same for a single bed, with a few entries and no table" },
+  { file: "garden.md", about: "Your beds, boards kept, yards and prices, written down once" },
+];
+
 function copyNotebooks(): void {
   const folder = join(root, "notebooks");
   const files = readdirSync(folder).filter((file) => file.endsWith(".md"));
   for (const file of files) cpSync(join(folder, file), join(site, "notebooks", file));
-  const list = files.map((file) => ({ file, text: readFileSync(join(folder, file), "utf8") }));
-  writeFileSync(
-    join(site, "notebooks/list.json"),
-    JSON.stringify(list.map(({ file, text }) => ({ file, title: /^# (.+)$/m.exec(text)?.[1] ?? file }))),
-  );
+  const list = shelf.map(({ file, about }) => {
+    const text = readFileSync(join(folder, file), "utf8");
+    return { file, about, title: /^# (.+)$/m.exec(text)?.[1] ?? file };
+  });
+  const titles = Object.entries(sourceTitles()).map(([id, title]) => [id, { title }]);
+  writeJson("notebooks/list.json", list);
+  writeJson("notebooks/sources.json", Object.fromEntries(titles));
+}
+
+function writeJson(file: string, value: unknown): void {
+  writeFileSync(join(site, file), JSON.stringify(value));
 }
 
 function indexPage(): string {

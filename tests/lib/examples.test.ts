@@ -2,10 +2,13 @@ import { join } from "node:path";
 import { parse } from "acorn";
 import { describe, expect, it } from "vitest";
 import { readDocs } from "../../build/docs/read-docs.ts";
+import { loadPublished } from "../../build/published.ts";
+import { dataFiles } from "../../build/steps/made.ts";
 import * as lib from "../../lib/index.ts";
 
 // Every example of a doc comment is run, and what it says it gives (`// => …`) is compared.
 const folder = join(import.meta.dirname, "../..");
+const published = loadPublished(dataFiles());
 const names = readDocs(join(folder, "lib/index.ts"), folder);
 
 /** A result as an example states it: quantities printed, the rest as JSON with quantities printed. */
@@ -50,7 +53,7 @@ async function run(example: string): Promise<readonly Compared[]> {
   const AsyncFunction = (async () => {}).constructor as new (
     ...texts: string[]
   ) => (...values: unknown[]) => Promise<void>;
-  const known = Object.entries(lib);
+  const known = Object.entries({ ...lib, published });
   const call = new AsyncFunction("$say", ...known.map(([name]) => name), program);
   await call(
     (value: unknown, said: string) => compared.push({ got: stated(value), said }),

@@ -1,0 +1,4 @@
+import { aq } from "../arquero.ts";
+import { addPart } from "./parts.ts";
+
+addPart("aq", aq);

@@ -1,0 +1,3 @@
+import { startFrame } from "../../notebooks/engine/worker/frame.ts";
+
+startFrame();

@@ -1,0 +1,58 @@
+import { readCsv, writeCsv } from "../../lib/table/index.ts";
+import { startPage } from "../../notebooks/engine/page/start.ts";
+import { indexedDbStorage, memoryStorage } from "../../notebooks/engine/store/index.ts";
+
+/** A file of the site as text; undefined where there is none. */
+async function textOf(path: string): Promise<string | undefined> {
+  const response = await fetch(path);
+  return response.ok ? response.text() : undefined;
+}
+
+/** Fetches once, however often it is asked for. */
+function once<T>(fetchIt: () => Promise<T>): () => Promise<T> {
+  let asked: Promise<T> | undefined;
+  return () => {
+    asked ??= fetchIt();
+    return asked;
+  };
+}
+
+function script(name: string): () => Promise<string> {
+  return once(async () => {
+    const text = await textOf(`room/${name}.js`);
+    if (text === undefined) throw new Error(`the site has no room/${name}.js`);
+    return text;
+  });
+}
+
+/** Today where the reader is, as an ISO date. */
+function today(): string {
+  const now = new Date();
+  const two = (part: number) => String(part).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+async function start(): Promise<void> {
+  const [notebooks, sources] = await Promise.all([
+    textOf("notebooks/list.json"),
+    textOf("notebooks/sources.json"),
+  ]);
+  await startPage({
+    root: document.body,
+    notebooks: JSON.parse(notebooks ?? "[]"),
+    sources: JSON.parse(sources ?? "{}"),
+    loadNotebook: (file) => textOf(`notebooks/${encodeURIComponent(file)}`),
+    engineUrl: "engine.html",
+    code: {
+      room: script("room"),
+      longWork: script("work"),
+      solver: once(async () => (await fetch("room/highs.wasm")).arrayBuffer()),
+      extras: { Plot: script("plot"), aq: script("arquero") },
+    },
+    csv: { readCsv, writeCsv },
+    storage: (await indexedDbStorage()) ?? memoryStorage(),
+    today: today(),
+  });
+}
+
+void start();
