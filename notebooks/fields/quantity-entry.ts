@@ -30,7 +30,7 @@ export interface QuantityEntryOptions<Q> extends BoundedOptions<Q>, NoneOption {
   readonly unit?: string;
 }
 
-export type EntryKinds = "length" | "area" | "volume" | "mass" | "duration" | "money";
+type EntryKinds = "length" | "area" | "volume" | "mass" | "duration" | "money";
 
 /** Nothing of each kind: the least that is allowed unless a field says otherwise. */
 const zeros: Pick<KindTypes, EntryKinds> = {
@@ -41,6 +41,12 @@ const zeros: Pick<KindTypes, EntryKinds> = {
   duration: zeroOf(second),
   money: money(0),
 };
+
+/** The unit of the default, where it measures the kind; else reading the default says what is wrong. */
+function ownUnit(initial: string, kind: EntryKinds): string | undefined {
+  const unit = unitIn(initial);
+  return unit !== undefined && readQuantity(`1 ${unit}`, kind).ok ? unit : undefined;
+}
 
 function zeroOfKind<K extends EntryKinds>(kind: K): KindTypes[K] {
   // Typed as a lookup in all kinds: the compiler does not see that both tables agree.
@@ -59,7 +65,7 @@ export function quantityEntry<K extends EntryKinds, O extends QuantityEntryOptio
   options: O,
 ): Entry<OrNone<KindTypes[K], O>> {
   refuseUnknownKeys(options, ["min", "max", "unit", "orNone"]);
-  const unit = kind === "money" ? undefined : (options.unit ?? unitIn(initial));
+  const unit = kind === "money" ? undefined : (options.unit ?? ownUnit(initial, kind));
   const max = boundOf(options.max, kind, "max");
   const min = boundOf(options.min, kind, "min") ?? zeroOfKind(kind);
   const bounds = {

@@ -52,11 +52,16 @@ export function thrownError(error: unknown, cell: CompiledCell, host: Host): Cel
   const problems = problemsIn(error, host);
   if (problems !== undefined) {
     const shown = problems.map((problem) => withSentence(problem, host));
-    const message = shown.map((problem) => problem.sentence).join("\n");
+    const message = shown.map((problem) => placed(problem, cell)).join("\n");
     return { kind: "problems", message, ...place, line: lineOf(error, cell), problems: shown };
   }
   const message = `${cell.name}: ${inCleanWords(error)}`;
   return { kind: "formula", message, ...place, line: lineOf(error, cell), problems: [] };
+}
+
+/** The sentence, beginning with the cell where the problem has no place of its own. */
+function placed({ path, sentence }: ShownProblem, { name }: CompiledCell): string {
+  return path.length === 0 ? `${name}: ${sentence.replace(/^:\s*/, "")}` : sentence;
 }
 
 /** The error of a cell that needs others that have errors. */
