@@ -1,3 +1,4 @@
+import { requireRecord, requireRecords } from "../check/index.ts";
 import {
   Checks,
   foot,
@@ -28,6 +29,10 @@ import type { Drawing } from "./tree.ts";
  * bedInSection({ width: times(foot, 4), courses: 1, section: { thickness: times(inch, 1.5), width: times(inch, 11.25) }, layers: [{ name: "soil", depth: times(inch, 9) }] }).alternative // => "A bed, 4′ · 1.22 m wide, in section: wall 11 1⁄4″ · 286 mm high; soil 9″ · 229 mm, 2 1⁄4″ · 57 mm free below the rim."
  */
 export function bedInSection(bed: SectionedBed, options: DrawingOptions = {}): Drawing {
+  requireRecord(bed, ["bed"]);
+  requireRecord(bed.section, ["bed", "section"]);
+  requireRecords(bed.layers, ["bed", "layers"]);
+  requireRecord(options, ["options"]);
   const { units = "us", widths = [300, 520, 720] } = options;
   requireDrawable(units, widths);
   requireSection(bed);

@@ -1,3 +1,4 @@
+import { requireRecord, requireRecords } from "../check/index.ts";
 import { foot, type Length, metre, times, type UnitSystem } from "../measure/index.ts";
 import { bedPlaces, type DrawnBed, type PlacedBed } from "./bed-places.ts";
 import type { DrawingOptions } from "./board-drawing.ts";
@@ -36,6 +37,8 @@ export function bedsFromAbove(
   beds: readonly DrawnBed[],
   options: BedsDrawingOptions = {},
 ): Drawing {
+  requireRecords(beds, ["beds"]);
+  requireRecord(options, ["options"]);
   const { units = "us", widths = [300, 520, 720], cuts = [] } = options;
   requireDrawable(units, widths);
   beds.forEach((bed, at) => {

@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import type { Length, UnitSystem } from "../measure/index.ts";
 import {
   type BoardGroup,
@@ -12,7 +13,7 @@ import { flow } from "./flow.ts";
 import { namesInRuns, soldLength, tapeLength, textWidth } from "./labels.ts";
 import { hatched } from "./marks.ts";
 import { letterItems, type PieceLetter, pieceLetters } from "./piece-letters.ts";
-import { requireDrawable } from "./require-drawable.ts";
+import { requireBoards, requireDrawable } from "./require-drawable.ts";
 import { scaleBar } from "./scale-bar.ts";
 import { box, type Drawing, picture, type Tree, words } from "./tree.ts";
 
@@ -48,9 +49,12 @@ export interface DrawingOptions {
  * boardDrawing({ cuts: [] }).alternative // => "No boards to cut."
  */
 export function boardDrawing(plan: DrawnPlan, options: DrawingOptions = {}): Drawing {
+  requireRecord(plan, ["plan"]);
+  requireRecord(options, ["options"]);
   const { units = "us", widths = [300, 520, 720] } = options;
   requireDrawable(units, widths);
   const { cuts, shortened = [] } = plan;
+  requireBoards(cuts);
   const alternative = inWords(cuts);
   const groups = boardGroups(cuts);
   const letters = pieceLetters(cuts);

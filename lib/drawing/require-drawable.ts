@@ -1,6 +1,8 @@
-import type { Path } from "../check/index.ts";
+import { type Path, requireRecords } from "../check/index.ts";
 import { Checks, type Length, quantity, type UnitSystem } from "../measure/index.ts";
+import type { DrawnBoard } from "./board-rows.ts";
 
+const nothing: Length = quantity(0, [1, 0, 0, 0, 0]);
 const systems: readonly UnitSystem[] = ["us", "metric"];
 
 /** Throws unless the units are known and the widths are drawable. */
@@ -14,7 +16,6 @@ export function requireDrawable(units: unknown, widths: readonly unknown[]): voi
 
 /** Throws unless every size is a length above 0. */
 export function requireSizes(sizes: Readonly<Record<string, unknown>>, path: Path): void {
-  const nothing: Length = quantity(0, [1, 0, 0, 0, 0]);
   const checks = new Checks();
   for (const [name, size] of Object.entries(sizes)) {
     checks.quantity(size, "length", [...path, name], { above: nothing });
@@ -32,4 +33,24 @@ export function requirePlace(
     .quantity(place.east, "length", [...path, "east"])
     .quantity(place.north, "length", [...path, "north"])
     .done();
+}
+
+/** Throws unless every board, its pieces and its offcut have lengths. */
+export function requireBoards(cuts: readonly DrawnBoard[]): void {
+  requireRecords(cuts, ["cuts"]);
+  const checks = new Checks();
+  cuts.forEach((board, at) => {
+    const path: Path = ["cuts", at + 1];
+    checks
+      .quantity(board.length, "length", [...path, "length"], { above: nothing })
+      .quantity(board.section?.width, "length", [...path, "section", "width"], { above: nothing })
+      .quantity(board.offcut, "length", [...path, "offcut"], { min: nothing })
+      .count(board.cutCount, [...path, "cutCount"]);
+    requireRecords(board.pieces, [...path, "pieces"]);
+    board.pieces.forEach((piece, index) => {
+      const place: Path = [...path, "pieces", index + 1, "length"];
+      checks.quantity(piece.length, "length", place, { above: nothing });
+    });
+  });
+  checks.done();
 }

@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import {
   Checks,
   foot,
@@ -51,6 +52,8 @@ export function boardScrews<S extends Screw>(
   joint: BoardJoint,
   options: BoardScrewsOptions<S>,
 ): ScrewChoice<S> {
+  requireRecord(joint, ["joint"]);
+  requireRecord(options, ["options"]);
   const {
     stock,
     grain = "side",

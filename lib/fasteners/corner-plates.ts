@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import { Checks } from "../measure/index.ts";
 
 export interface CornerPlatesOptions {
@@ -33,6 +34,8 @@ export function cornerPlates(
   frame: { readonly courses: number },
   options: CornerPlatesOptions = {},
 ): CornerPlates {
+  requireRecord(frame, ["frame"]);
+  requireRecord(options, ["options"]);
   const { frames = 1, perCorner = 2, holes = 8, corners = 4 } = options;
   new Checks()
     .count(frame.courses, ["courses"], { min: 1, max: 10 })

@@ -1,3 +1,4 @@
+import { requireRecord, requireRecords } from "../check/index.ts";
 import {
   type Area,
   Checks,
@@ -60,6 +61,8 @@ export function endCutPreservative(
   sawn: readonly SawnEnds[],
   options: EndCutOptions = {},
 ): EndCutPreservative {
+  requireRecords(sawn, ["sawn"]);
+  requireRecord(options, ["options"]);
   const { coverage = over(times(squareFoot, 100), gallon), coats = 2 } = options;
   new Checks().number(coats, ["coats"], { min: 1, max: 10 }).done();
   const areas = sawn.map(({ section, ends }, at) => {

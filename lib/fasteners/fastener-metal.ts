@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import { Checks } from "../measure/index.ts";
 
 /** What a screw or plate touches. */
@@ -29,6 +30,7 @@ export interface FastenerMetal {
  * fastenerMetal({ treated: true, place: "in soil" }).screws // => "stainless steel 304 or 316"
  */
 export function fastenerMetal(options: FastenerMetalOptions): FastenerMetal {
+  requireRecord(options, ["options"]);
   const { treated, place = "outdoors" } = options;
   new Checks()
     .choice(treated, [true, false], ["treated"])

@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import { Checks, type Density } from "../measure/index.ts";
 
 /** What a preservative's wood must hold in each use category; `null` where it is not used there. */
@@ -37,6 +38,7 @@ export interface GroundContactStamp {
  * groundContactStamp().category // => "UC4A"
  */
 export function groundContactStamp(options: GroundContactOptions = {}): GroundContactStamp {
+  requireRecord(options, ["options"]);
   const { preservative, heavy = false } = options;
   new Checks().choice(heavy, [true, false], ["heavy"]).done();
   const category = heavy ? "UC4B" : "UC4A";

@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import { Checks, inch, type Length, over, times } from "../measure/index.ts";
 
 /**
@@ -13,6 +14,7 @@ import { Checks, inch, type Length, over, times } from "../measure/index.ts";
  * pilotHole(times(inch, 0.15), { specificGravity: 0.49 }) // => 1/8 in
  */
 export function pilotHole(root: Length, options: { readonly specificGravity: number }): Length {
+  requireRecord(options, ["options"]);
   new Checks()
     .quantity(root, "length", ["root"], { min: over(inch, 32), max: inch })
     .number(options.specificGravity, ["specificGravity"], { min: 0.2, max: 1.2 })

@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import { Checks, inch, type Length, minus, over, plus, printQuantity } from "../measure/index.ts";
 import { requireStock } from "./require-stock.ts";
 import type { Screw, ScrewChoice } from "./screw.ts";
@@ -25,6 +26,8 @@ export function plateScrews<S extends Screw>(
   joint: { readonly plate: Length; readonly board: Length },
   options: PlateScrewsOptions<S>,
 ): ScrewChoice<S> {
+  requireRecord(joint, ["joint"]);
+  requireRecord(options, ["options"]);
   const { stock, clearance = over(inch, 8) } = options;
   new Checks()
     .quantity(joint.plate, "length", ["plate"], { min: over(inch, 64), max: over(inch, 2) })

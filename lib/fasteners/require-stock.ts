@@ -1,4 +1,4 @@
-import { type Problem, ProblemError } from "../check/index.ts";
+import { type Problem, ProblemError, requireRecords } from "../check/index.ts";
 import { foot, inch, over, requireQuantity } from "../measure/index.ts";
 import type { Screw } from "./screw.ts";
 
@@ -14,6 +14,7 @@ export function requireStock(stock: readonly Screw[]): void {
     };
     throw new ProblemError([problem]);
   }
+  requireRecords(stock, ["stock"]);
   stock.forEach((screw, at) => {
     requireQuantity(screw.length, "length", ["stock", at + 1, "length"], {
       min: over(inch, 4),

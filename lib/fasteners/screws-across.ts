@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import { Checks, foot, inch, type Length, over } from "../measure/index.ts";
 
 /** Widths of a board up to which so many fasteners do, in inches, from the crate rule. */
@@ -21,6 +22,7 @@ const steps: readonly (readonly [widthIn: number, fasteners: number])[] = [
  * screwsAcross(times(inch, 11.25), { joints: 4 }) // => 20
  */
 export function screwsAcross(width: Length, options: { readonly joints?: number } = {}): number {
+  requireRecord(options, ["options"]);
   const { joints = 1 } = options;
   new Checks()
     .quantity(width, "length", ["width"], { min: inch, max: foot })

@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import {
   Checks,
   inch,
@@ -44,6 +45,7 @@ export interface WithdrawalOptions {
  * Math.round(over(withdrawal({ fastener: "lag screw", specificGravity: 0.5, diameter: times(inch, 0.25) }), over(poundForce, inch))) // => 225
  */
 export function withdrawal(options: WithdrawalOptions): ForcePerLength {
+  requireRecord(options, ["options"]);
   const { fastener, specificGravity: g, diameter, grain = "side" } = options;
   new Checks()
     .choice(fastener, ["wood screw", "nail", "lag screw"], ["fastener"])
@@ -84,6 +86,7 @@ export function penetration(joint: PenetrationJoint): {
   readonly least: Length;
   readonly enough: boolean;
 } {
+  requireRecord(joint, ["joint"]);
   const { fastener, length, diameter, through } = joint;
   new Checks()
     .choice(fastener, ["wood screw", "nail", "lag screw"], ["fastener"])

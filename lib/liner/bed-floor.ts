@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import {
   type Area,
   Checks,
@@ -6,6 +7,7 @@ import {
   type Length,
   minus,
   over,
+  printQuantity,
   times,
 } from "../measure/index.ts";
 import { insideOf, type LinedFrame, requireFrame } from "./liner-strip.ts";
@@ -45,11 +47,13 @@ export interface BedFloor {
  * bedFloor({ length: times(foot, 8), width: times(foot, 4), courses: 1, section: { thickness: times(inch, 1.5), width: times(inch, 11.25) } }, { kind: "mesh", roll: { width: times(foot, 4), length: times(foot, 25) } }).strips // => 1
  */
 export function bedFloor(frame: LinedFrame, options: BedFloorOptions): BedFloor {
+  requireRecord(options, ["options"]);
   const { kind, roll, lap = times(inch, 6) } = options;
   requireFrame(frame);
   new Checks().choice(kind, ["open", "sheet", "mesh"], ["kind"]).done();
   if (kind === "open")
     return { area: times(times(foot, foot), 0), strips: 0, rollLength: times(foot, 0) };
+  requireRecord(roll, ["roll"]);
   new Checks()
     .quantity(roll.width, "length", ["roll", "width"], {
       min: times(inch, 6),
@@ -61,6 +65,7 @@ export function bedFloor(frame: LinedFrame, options: BedFloorOptions): BedFloor 
     })
     .quantity(lap, "length", ["lap"], { min: times(inch, 0), max: times(inch, 24) })
     .done();
+  requireLapUnder(roll.width, lap);
   const inside = insideOf(frame);
   const cover = (side: Length, run: Length) => {
     const strips =
@@ -73,4 +78,18 @@ export function bedFloor(frame: LinedFrame, options: BedFloorOptions): BedFloor 
   const crossways = cover(inside.length, inside.width);
   const less = longways.rollLength.si <= crossways.rollLength.si + 1e-9 ? longways : crossways;
   return { area: times(inside.length, inside.width), ...less };
+}
+
+/** A strip no wider than its lap would never cover a floor. */
+function requireLapUnder(width: Length, lap: Length): void {
+  const holds = lap.si < width.si - 1e-9;
+  new Checks()
+    .unless(holds, {
+      code: "contradiction",
+      path: ["lap"],
+      allowed: `less than the roll's width, ${printQuantity(width)}`,
+      received: printQuantity(lap),
+      remedy: "Take a smaller lap or a wider roll.",
+    })
+    .done();
 }

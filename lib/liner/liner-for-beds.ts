@@ -1,4 +1,10 @@
-import { type Caution, type Problem, ProblemError } from "../check/index.ts";
+import {
+  type Caution,
+  type Problem,
+  ProblemError,
+  requireRecord,
+  requireRecords,
+} from "../check/index.ts";
 import {
   type Area,
   Checks,
@@ -78,6 +84,9 @@ export interface LinerPlan {
  * linerForBeds([{ length: times(foot, 8), width: times(foot, 4), courses: 1, count: 2, section: { thickness: times(inch, 1.5), width: times(inch, 11.25) } }], { roll: { width: times(foot, 2), length: times(foot, 50) } }).rolls // => 1
  */
 export function linerForBeds(beds: readonly LinedBed[], options: LinerOptions): LinerPlan {
+  requireRecords(beds, ["beds"]);
+  requireRecord(options, ["options"]);
+  requireRecord(options.roll, ["roll"]);
   const { roll, stapleSpacing = foot, ...strip } = options;
   new Checks()
     .quantity(roll.width, "length", ["roll", "width"], {

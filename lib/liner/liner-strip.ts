@@ -1,4 +1,4 @@
-import { type Problem, ProblemError } from "../check/index.ts";
+import { type Problem, ProblemError, requireRecord } from "../check/index.ts";
 import {
   Checks,
   foot,
@@ -58,6 +58,7 @@ export interface LinerStrip {
  */
 export function linerStrip(frame: LinedFrame, options: LinerStripOptions = {}): LinerStrip {
   requireFrame(frame);
+  requireRecord(options, ["options"]);
   const { thickness } = frame.section;
   const { overTop = thickness, underEdge = thickness, lap = foot } = options;
   new Checks()
@@ -85,6 +86,8 @@ export function insideOf(frame: LinedFrame): { readonly length: Length; readonly
 
 /** Throws unless the frame has sizes that make a bed with something inside. */
 export function requireFrame(frame: LinedFrame): void {
+  requireRecord(frame, ["frame"]);
+  requireRecord(frame.section, ["section"]);
   new Checks()
     .quantity(frame.length, "length", ["length"], { min: foot, max: times(foot, 100) })
     .quantity(frame.width, "length", ["width"], { min: times(inch, 6), max: times(foot, 100) })

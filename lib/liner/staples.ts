@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import { Checks, foot, inch, type Length, over, times } from "../measure/index.ts";
 
 export interface StapleOptions {
@@ -21,6 +22,7 @@ export interface StapleOptions {
  * staples(times(foot, 23)) // => 23
  */
 export function staples(perimeter: Length, options: StapleOptions = {}): number {
+  requireRecord(options, ["options"]);
   const { spacing = foot, rows = 1 } = options;
   new Checks()
     .quantity(perimeter, "length", ["perimeter"], { min: foot, max: times(foot, 1000) })

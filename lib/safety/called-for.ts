@@ -1,4 +1,4 @@
-import type { Caution } from "../check/index.ts";
+import { type Caution, ProblemError, requireRecord } from "../check/index.ts";
 
 /** What every caution takes: what called for it. */
 export interface CautionOptions {
@@ -8,6 +8,18 @@ export interface CautionOptions {
 
 /** The caution with what called for it, left out where nothing is said. */
 export function calledFor(caution: Caution, options: CautionOptions): Caution {
+  requireRecord(options, ["options"]);
   const { because } = options;
+  if (because !== undefined && typeof because !== "string") {
+    throw new ProblemError([
+      {
+        code: "unreadable",
+        path: ["because"],
+        allowed: "a text that says what called for the caution",
+        received: String(because),
+        remedy: "Write what it is: “boards kept, row 4”.",
+      },
+    ]);
+  }
   return because === undefined || because === "" ? caution : { ...caution, because };
 }

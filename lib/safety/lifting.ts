@@ -1,4 +1,4 @@
-import type { Caution } from "../check/index.ts";
+import { type Caution, requireRecord } from "../check/index.ts";
 import {
   Checks,
   centimetre,
@@ -64,6 +64,7 @@ export interface WeightLimit {
  * recommendedWeightLimit({ reach: times(centimetre, 25), from: times(centimetre, 55), to: times(centimetre, 150), liftsPerMinute: 3 }).limit // => 34.7 lb
  */
 export function recommendedWeightLimit(lift: Lift): WeightLimit {
+  requireRecord(lift, ["lift"]);
   const {
     at = "start",
     turn = 0,
@@ -149,6 +150,7 @@ export interface LiftingOptions extends CautionOptions {
  * lifting({ because: "a wet 12 ft board" }).because // => "a wet 12 ft board"
  */
 export function lifting(options: LiftingOptions = {}): Caution {
+  requireRecord(options, ["options"]);
   const { mass } = options;
   if (mass !== undefined) checkMass(mass);
   const says =

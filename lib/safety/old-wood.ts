@@ -1,4 +1,5 @@
-import type { Caution } from "../check/index.ts";
+import { type Caution, requireRecord } from "../check/index.ts";
+import { Checks } from "../measure/index.ts";
 import { type CautionOptions, calledFor } from "./called-for.ts";
 import { neverBurn, sawingTreatedWood } from "./treated-wood.ts";
 
@@ -72,13 +73,20 @@ export const FIRST_YEAR_WITHOUT_ARSENIC = 2004;
  *
  * @param facts what is known of the board
  * @returns yes or no
+ * @throws ProblemError where a fact is of the wrong kind, or the year not from 1800 to 2200
  * @rule Treated (or not known) and bought before 2004 (or not known, where it is treated).
  * @source epa-cca-2003
  * @example
  * mayHoldArsenic({ treated: true, boughtYear: 2002 }) // => true
  */
 export function mayHoldArsenic(facts: OldBoardFacts): boolean {
-  const { treated = null, boughtYear = null } = facts;
+  requireRecord(facts, ["facts"]);
+  const { treated = null, boughtYear = null, sawn = true } = facts;
+  const checks = new Checks()
+    .choice(treated, [true, false, null], ["treated"])
+    .choice(sawn, [true, false], ["sawn"]);
+  if (boughtYear !== null) checks.count(boughtYear, ["boughtYear"], { min: 1800, max: 2200 });
+  checks.done();
   if (treated === false) return false;
   if (boughtYear === null) return treated === true;
   return boughtYear < FIRST_YEAR_WITHOUT_ARSENIC;
@@ -90,14 +98,15 @@ export function mayHoldArsenic(facts: OldBoardFacts): boolean {
  *
  * @param facts what is known of the board; `because`: which it is
  * @returns the cautions, each once
+ * @throws ProblemError where a fact is of the wrong kind, or the year not from 1800 to 2200
  * @rule Arsenic as `mayHoldArsenic`; a sawn old board is searched for metal; treated dust is kept off.
  * @source epa-cca-2003, gtr-190, common practice
  * @example
  * cautionsForOldBoard({ treated: false, sawn: true }).map((caution) => caution.id) // => ["nails-in-old-boards"]
  */
 export function cautionsForOldBoard(facts: OldBoardFacts): readonly Caution[] {
-  const { treated = null, sawn = true } = facts;
   const arsenic = mayHoldArsenic(facts);
+  const { treated = null, sawn = true } = facts;
   const perhapsTreated = treated === true || arsenic;
   return [
     ...(arsenic ? [oldTreatedWood(facts)] : []),

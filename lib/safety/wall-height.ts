@@ -1,4 +1,4 @@
-import type { Caution } from "../check/index.ts";
+import { type Caution, requireRecord } from "../check/index.ts";
 import { Checks, foot, inch, type Length, printQuantity, times } from "../measure/index.ts";
 import { type CautionOptions, calledFor } from "./called-for.ts";
 
@@ -24,6 +24,7 @@ export interface WallOptions extends CautionOptions {
  * wallHeight({ because: "bed 14" }).because // => "bed 14"
  */
 export function wallHeight(options: WallOptions = {}): Caution {
+  requireRecord(options, ["options"]);
   const { height } = options;
   if (height !== undefined) checkHeight(height);
   const tall = height !== undefined && height.si >= PERMIT_WALL_HEIGHT.si - 1e-9;
