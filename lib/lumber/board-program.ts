@@ -65,6 +65,15 @@ export function boardProgram(
   return { columns, rows, whole };
 }
 
+/**
+ * The least number of coins a plan can cost, from the solver's bound on the weighted sum: all that
+ * is not coins weighs less than one coin.
+ */
+export function coinsAtLeast(bound: number, { cost }: Weights): number {
+  if (cost === 0 || !Number.isFinite(bound)) return 0;
+  return Math.max(0, Math.ceil((bound - cost + 1) / cost - 1e-6));
+}
+
 /** The patterns a solution uses. */
 export function usesOf(patterns: readonly Pattern[], values: readonly number[]): PatternUse[] {
   return patterns.flatMap((pattern, i) => {

@@ -1,4 +1,10 @@
-import { boardProgram, boardsAtMost, orderedWeights, usesOf } from "./board-program.ts";
+import {
+  boardProgram,
+  boardsAtMost,
+  coinsAtLeast,
+  orderedWeights,
+  usesOf,
+} from "./board-program.ts";
 import {
   type CuttingGroup,
   fullSizes,
@@ -160,7 +166,9 @@ export async function boundedPlan(
   const program = boardProgram(group, patterns, { weights, whole: true });
   const solution = await solve(program, { seconds: seconds / 2, gap: 1 - 1e-6 });
   const found = usesOf(patterns, solution.values);
-  const floor = Math.max(0, Math.ceil(worth.floor - 1e-6));
+  let floor = Math.max(0, Math.ceil(worth.floor - 1e-6));
+  // Plans of other patterns than the near ones cost more than `costAtMost`.
+  if (near) floor = Math.max(floor, Math.min(costAtMost, coinsAtLeast(solution.bound, weights)));
   if (solution.values.length > 0) {
     const cost = costOf(group, found);
     if (near && solution.state === "optimal") return { uses: found, cost, floor: cost };

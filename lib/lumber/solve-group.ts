@@ -1,4 +1,10 @@
-import { boardProgram, boardsAtMost, orderedWeights, usesOf } from "./board-program.ts";
+import {
+  boardProgram,
+  boardsAtMost,
+  coinsAtLeast,
+  orderedWeights,
+  usesOf,
+} from "./board-program.ts";
 import { boundedPlan, type GroupOptions, type GroupPlan } from "./bounded-plan.ts";
 import type { CuttingGroup } from "./cutting-group.ts";
 import { costOf, firstFit } from "./first-fit.ts";
@@ -30,8 +36,7 @@ export async function solveGroup(
     return { uses: found, cost: costOf(group, found), floor: costOf(group, found) };
   }
   // Out of time: whatever is cheaper, with what is known of the least cost.
-  const bound = (solution.bound - weights.cost + 1) / Math.max(1, weights.cost);
-  const floor = Math.max(0, Math.ceil(bound - 1e-6));
+  const floor = coinsAtLeast(solution.bound, weights);
   const uses =
     hand && (found.length === 0 || costOf(group, hand) < costOf(group, found)) ? hand : found;
   if (uses.length === 0) return undefined;
