@@ -9,6 +9,12 @@ export { type BlendVolume, blendVolumes } from "./blend-volumes.ts";
 export { coverVolume } from "./cover-volume.ts";
 export { depthCovered } from "./depth-covered.ts";
 export { type DugSoil, type DugSoilOptions, dugSoil } from "./dug-soil.ts";
+export {
+  type FillLayer,
+  type LayeredFill,
+  type LayeredFillOptions,
+  layeredFill,
+} from "./layered-fill.ts";
 export { type Moisture, materialDensity } from "./material-density.ts";
 export type { Offer, OfferCost } from "./offer-cost.ts";
 export { type RoomForSoilOptions, roomForSoil } from "./room-for-soil.ts";
