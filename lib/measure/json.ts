@@ -22,17 +22,19 @@ export interface MoneyJson {
  * A quantity as JSON: `{ si, dimension, text }`; money as `{ amount, currency }`, the amount to the
  * minor unit.
  *
+ * @throws ProblemError for what is no finite quantity (`missing`, `wrong-unit`, `unreadable`)
  * @rule the value in coherent SI beside its printed text
  * @source common practice
  * @example
  * quantityJson(cubicYard, "us") // => {"si":0.764554857984,"dimension":"volume","text":"1 cu yd"}
  */
 export function quantityJson(q: Quantity, system: UnitSystem = "us"): QuantityJson | MoneyJson {
+  const text = printQuantity(q, { system });
   if (kindOfDimension(q.dim) === "money") {
     const amount = fixedText(q.si, minorDigits(q.currency), { grouped: false });
     return { amount, currency: q.currency ?? null };
   }
-  return { si: q.si, dimension: dimensionInWords(q.dim), text: printQuantity(q, { system }) };
+  return { si: q.si, dimension: dimensionInWords(q.dim), text };
 }
 
 /**
@@ -47,6 +49,8 @@ export function quantityJson(q: Quantity, system: UnitSystem = "us"): QuantityJs
 export function reviveQuantities<T>(value: T): T {
   return revived(value, new Map()) as T;
 }
+
+const plainField = { configurable: true, enumerable: true, writable: true };
 
 function revived(value: unknown, seen: Map<object, unknown>): unknown {
   if (typeof value !== "object" || value === null) return value;
@@ -68,6 +72,10 @@ function revived(value: unknown, seen: Map<object, unknown>): unknown {
   if (prototype !== Object.prototype && prototype !== null) return value;
   const record: Record<string, unknown> = {};
   seen.set(value, record);
-  for (const [key, item] of Object.entries(value)) record[key] = revived(item, seen);
+  for (const [key, item] of Object.entries(value)) {
+    // Defined, not assigned: a key named __proto__ stays a key.
+    const made = revived(item, seen);
+    Object.defineProperty(record, key, { ...plainField, value: made });
+  }
   return record;
 }

@@ -119,7 +119,11 @@ describe("readPercent", () => {
 
 describe("readYesNo and readChoice", () => {
   it("read words in capitals or not", () => {
-    expect(["yes", "Y", "TRUE"].map((text) => outcome(readYesNo(text)))).toEqual([true, true, true]);
+    expect(["yes", "Y", "TRUE"].map((text) => outcome(readYesNo(text)))).toEqual([
+      true,
+      true,
+      true,
+    ]);
     expect(["no", "n", "false"].map((text) => outcome(readYesNo(text)))).toEqual([
       false,
       false,
