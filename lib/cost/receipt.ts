@@ -10,6 +10,8 @@ export interface Bought {
   /** What it is for: "boards", "fill", "liner". */
   readonly use: string;
   readonly size: SizeShown;
+  /** Of a board: its section's name and its timber, empty where none is named. */
+  readonly board?: { readonly section: string; readonly timber: string };
   /** How many sizes; a fraction where bulk is sold by the half. */
   readonly count: number;
   /** Of one size. */

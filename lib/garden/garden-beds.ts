@@ -5,6 +5,7 @@ import type { TableReading } from "../table/index.ts";
 import { assumedDepth } from "./assumed-depth.ts";
 import type { Bed } from "./bed.ts";
 import { type FrameChoices, frameChoices } from "./frame-choices.ts";
+import { namesOf } from "./names-of.ts";
 import type { BedSpec } from "./read-beds.ts";
 import { timberOf } from "./timber-of.ts";
 import { toBed } from "./to-bed.ts";
@@ -88,11 +89,4 @@ function cautionsOf(beds: readonly Bed[]): Caution[] {
     ...(old.length > 0 ? [leadInOldSoil({ because: namesOf(old.map((bed) => bed.name)) })] : []),
     ...(assumed.length > 0 ? [assumedDepth(namesOf(assumed))] : []),
   ];
-}
-
-/** "A-1, A-2 and 15 others". */
-export function namesOf(names: readonly string[]): string {
-  const shown = names.slice(0, 4).join(", ");
-  const more = names.length - 4;
-  return more > 0 ? `${shown} and ${more} more` : shown;
 }

@@ -1,9 +1,49 @@
 export type { Bed, BedPlace } from "./bed.ts";
+export { type BillRow, billRows } from "./bill-rows.ts";
+export { type BoardRow, boardsToBuy, type CutRow, cutRows } from "./board-rows.ts";
+export { type CuttingChoices, cuttingChoices } from "./cutting-choices.ts";
 export { type FrameChoices, frameChoices } from "./frame-choices.ts";
 export { type GardenBeds, gardenBeds } from "./garden-beds.ts";
+export { type BillInput, type GardenBill, gardenBill, type OtherYard } from "./garden-bill.ts";
+export { gardenCautions } from "./garden-cautions.ts";
+export { type GardenChoices, type GardenChoicesSpec, gardenChoices } from "./garden-choices.ts";
+export { gardenCurrency, type MoneyTables } from "./garden-currency.ts";
+export {
+  type FasteningChoices,
+  type GardenFasteners,
+  gardenFasteners,
+} from "./garden-fasteners.ts";
+export { type FillPart, type GardenFill, gardenFill } from "./garden-fill.ts";
+export { type GardenLiner, gardenLiner, type LinerChoices } from "./garden-liner.ts";
+export {
+  type GardenMass,
+  type GardenMassInput,
+  gardenMass,
+  type MassRow,
+  type WeighedVolume,
+} from "./garden-mass.ts";
+export { type GardenMulch, gardenMulch, type MulchChoices } from "./garden-mulch.ts";
+export { type GardenPieces, type GardenPiecesOptions, gardenPieces } from "./garden-pieces.ts";
+export {
+  type GardenTopDressing,
+  gardenTopDressing,
+  type TopDressingChoices,
+} from "./garden-top-dressing.ts";
+export { gardenTotal } from "./garden-total.ts";
+export { type MoneyChoices, moneyChoices } from "./money-choices.ts";
+export { type OldBoards, type OldBoardsOptions, oldBoards } from "./old-boards.ts";
+export { type GardenPlan, type GardenTables, planGarden } from "./plan-garden.ts";
+export {
+  type BoardNeed,
+  type GardenBoards,
+  type GardenBoardsOptions,
+  planGardenBoards,
+  type YardBoards,
+} from "./plan-garden-boards.ts";
 export { type BedSpec, readBeds } from "./read-beds.ts";
 export { type KeptBoards, readOnHand } from "./read-on-hand.ts";
 export { type HandPiece, readPieces } from "./read-pieces.ts";
 export { readPrices } from "./read-prices.ts";
 export { readYards } from "./read-yards.ts";
+export type { ScrewUse } from "./screw-uses.ts";
 export { toBed } from "./to-bed.ts";

@@ -1,14 +1,6 @@
 import type { Problem } from "../check/index.ts";
 import type { Lap, Section } from "../lumber/index.ts";
-import {
-  type CalendarDate,
-  foot,
-  inch,
-  type Length,
-  readDate,
-  readYesNo,
-  times,
-} from "../measure/index.ts";
+import { type CalendarDate, foot, inch, type Length, readYesNo, times } from "../measure/index.ts";
 import {
   optionalColumn,
   readRows,
@@ -20,6 +12,7 @@ import { headingOf } from "./heading-of.ts";
 import {
   choiceCell,
   countCell,
+  dateCell,
   lengthCell,
   nameCell,
   noneAs,
@@ -78,7 +71,7 @@ const columns = {
   liner: optionalColumn(noneAs(readYesNo, false)),
   soil_depth: optionalColumn(noneAs(depth, nothing)),
   depth_now: optionalColumn(noneAs(depth, nothing)),
-  built: optionalColumn(readDate),
+  built: optionalColumn(dateCell),
   east: optionalColumn(offset),
   north: optionalColumn(offset),
   turned: optionalColumn(readYesNo),

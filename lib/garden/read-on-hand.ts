@@ -6,7 +6,6 @@ import {
   inch,
   type Length,
   printQuantity,
-  readDate,
   times,
 } from "../measure/index.ts";
 import {
@@ -17,7 +16,7 @@ import {
   type TableText,
 } from "../table/index.ts";
 import { headingOf } from "./heading-of.ts";
-import { countCell, lengthCell, sectionCell, timberCell } from "./table-cells.ts";
+import { countCell, dateCell, lengthCell, sectionCell, timberCell } from "./table-cells.ts";
 
 /** Boards that are there already, all alike. */
 export interface KeptBoards {
@@ -38,7 +37,7 @@ const columns = {
   length: requiredColumn(boardLength),
   count: optionalColumn(countCell(1, 10_000)),
   timber: optionalColumn(timberCell),
-  bought: optionalColumn(readDate),
+  bought: optionalColumn(dateCell),
   sound: optionalColumn(boardLength),
 };
 

@@ -1,6 +1,7 @@
 import type { Reading } from "../check/index.ts";
 import { readSection, type Section } from "../lumber/index.ts";
 import {
+  type CalendarDate,
   foot,
   kilogram,
   type Length,
@@ -10,6 +11,7 @@ import {
   quantity,
   readChoice,
   readCount,
+  readDate,
   readLength,
   readMass,
   readMoney,
@@ -69,6 +71,10 @@ export const massCell: CellReader<Mass> = (text, place) =>
 /** A share from 0 to 100 %; with `%` in the heading the sign may be left out. */
 export const percentCell: CellReader<number> = (text, { path, decimal, unit }) =>
   readPercent(text, { path, decimal, min: 0, max: 1, ...(unit === "%" ? { unit } : {}) });
+
+/** A date in living memory or not far ahead. */
+export const dateCell: CellReader<CalendarDate> = (text, { path }) =>
+  readDate(text, { path, min: { year: 1800 }, max: { year: 2200 } });
 
 export function choiceCell<const T extends string>(choices: readonly T[]): CellReader<T> {
   return (text, { path }) => readChoice(text, { path, choices });

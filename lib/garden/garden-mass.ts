@@ -1,0 +1,81 @@
+import type { BoardPlan } from "../lumber/index.ts";
+import {
+  type Density,
+  type Mass,
+  massDimension,
+  quantity,
+  type Range,
+  type Volume,
+} from "../measure/index.ts";
+import { type SoilMass, type SoilMaterial, soilMass } from "../soil/index.ts";
+
+/** So much of a material. */
+export interface WeighedVolume {
+  /** What it is for: "fill", "top-dressing", "mulch". */
+  readonly what: string;
+  readonly volume: Volume;
+  readonly material: SoilMaterial;
+}
+
+export interface GardenMassInput {
+  /** The boards bought and kept; null for none. */
+  readonly boards: BoardPlan | null;
+  /** What the boards weigh; without it they are left out. */
+  readonly woodDensity?: Density;
+  readonly volumes: readonly WeighedVolume[];
+}
+
+/** What must be moved. */
+export interface MassRow {
+  readonly what: string;
+  /** As it is bought and carried. */
+  readonly mass: Range<Mass>;
+  /** Once soaked; null for boards. */
+  readonly wet: Range<Mass> | null;
+}
+
+export interface GardenMass {
+  readonly rows: readonly MassRow[];
+  /** Of all rows, as bought and carried. */
+  readonly total: Range<Mass>;
+}
+
+/**
+ * What all that is bought weighs: boards, and loose materials moist as they are sold, and soaked.
+ *
+ * @param input `boards` with `woodDensity` (without it boards are left out), and `volumes`
+ * @throws ProblemError where a material lacks a density
+ * @rule volume x density; low is added to low and high to high
+ * @source common practice
+ * @example
+ * gardenMass({ boards: null, volumes: [] }).total.likely // => 0 oz
+ */
+export function gardenMass(input: GardenMassInput): GardenMass {
+  const { boards, woodDensity, volumes } = input;
+  const rows: MassRow[] = [];
+  if (boards !== null && woodDensity !== undefined) {
+    const m3 = boards.cuts
+      .filter((cut) => cut.yard !== null)
+      .reduce(
+        (sum, { section, length }) => sum + section.thickness.si * section.width.si * length.si,
+        0,
+      );
+    rows.push({ what: "boards", mass: certain(m3 * woodDensity.si), wet: null });
+  }
+  for (const { what, volume, material } of volumes) {
+    const mass: SoilMass = soilMass(volume, material);
+    rows.push({ what, mass: mass.moist, wet: mass.wet });
+  }
+  const sum = (key: "low" | "likely" | "high"): Mass =>
+    quantity(
+      rows.reduce((total, { mass }) => total + mass[key].si, 0),
+      massDimension,
+    );
+  const basis = [...new Set(rows.flatMap(({ mass }) => mass.basis))];
+  return { rows, total: { low: sum("low"), likely: sum("likely"), high: sum("high"), basis } };
+}
+
+function certain(kg: number): Range<Mass> {
+  const mass = quantity(kg, massDimension);
+  return { low: mass, likely: mass, high: mass, basis: [] };
+}
