@@ -21,7 +21,7 @@ function checkOutside(outside: Outside): Checks {
  * @rule The square root of length squared plus width squared.
  * @source common practice
  * @example
- * printQuantity(frameDiagonal({ length: times(8, foot), width: times(6, foot) }), { system: "us" }) // => 10 ft
+ * frameDiagonal({ length: times(8, foot), width: times(6, foot) }) // => 10 ft
  */
 export function frameDiagonal(frame: Outside): Length {
   checkOutside(frame).done();
@@ -37,7 +37,7 @@ export function frameDiagonal(frame: Outside): Length {
  * @source common practice
  * @example
  * const section = readSection("2x12", { path: ["section"] }).value
- * printQuantity(frameHeight({ courses: 2, section }), { system: "us" }) // => 1 ft 10 1/2 in
+ * frameHeight({ courses: 2, section }) // => 1 ft 10 1/2 in
  */
 export function frameHeight(frame: Pick<FrameSpec, "courses" | "section">): Length {
   new Checks()

@@ -1,3 +1,5 @@
+export { boardFeet } from "./board-feet.ts";
+export { boardMass } from "./board-mass.ts";
 export type {
   BoardPlan,
   BuyLine,
@@ -32,3 +34,5 @@ export type {
   StopSignal,
 } from "./solver.ts";
 export { validateBoardPlan } from "./validate-board-plan.ts";
+export { type WoodSpecies, woodDensity } from "./wood-density.ts";
+export { sizeAtMoisture, woodShrinkage } from "./wood-shrinkage.ts";

@@ -117,6 +117,14 @@ function cautionsOf(boards: readonly SourcedBoard[]): Caution[] {
  * `missing` where a timber must be chosen. An error named `AbortError` where it was stopped.
  * @rule Least sum of prices over all ways to cut; pieces and kerf rounded up, boards down, to 1/320 mm.
  * @source gilmore-gomory-1961, common practice
+ * @example
+ * const section = readSection("2x12", { path: ["section"] }).value
+ * const piece = { name: "A-1 side", bed: "A-1", part: "side", section, length: times(7, foot), count: 1 }
+ * const board = { yard: "North", section, length: times(8, foot), price: money(23.5, "USD") }
+ * const problem = { pieces: [piece], stock: [board], kerf: times(0.125, inch), shortfall: times(0, inch) }
+ * const solve = async (program) => ({ state: "optimal", values: program.columns.map(() => 1), bound: 1, rowWorth: [] })
+ * const plan = await planBoards(problem, { solve })
+ * plan.cuts.map((cut) => cut.offcut) // => ["11 7/8 in"]
  */
 export async function planBoards(problem: BoardProblem, options: PlanOptions): Promise<BoardPlan> {
   const checks = checkBoardProblem(problem);
@@ -191,6 +199,14 @@ function assemble(
  * @throws ProblemError as `planBoards` does
  * @rule As `planBoards`, over the boards of one yard and the kept ones.
  * @source common practice
+ * @example
+ * const section = readSection("2x12", { path: ["section"] }).value
+ * const piece = { name: "A-1 side", bed: "A-1", part: "side", section, length: times(7, foot), count: 1 }
+ * const board = { yard: "North", section, length: times(8, foot), price: money(23.5, "USD") }
+ * const problem = { pieces: [piece], stock: [board], kerf: times(0.125, inch), shortfall: times(0, inch) }
+ * const solve = async (program) => ({ state: "optimal", values: program.columns.map(() => 1), bound: 1, rowWorth: [] })
+ * const plan = await planBoardsAtYard(problem, { solve, yard: "North" })
+ * plan.cost // => $23.50
  */
 export async function planBoardsAtYard(
   problem: BoardProblem,

@@ -167,7 +167,7 @@ export function readBoardItem(text: string, options: SectionOptions): Reading<Bo
  * @rule Nominal inches up to 16 are looked up in the softwood standard; numbers from 25 on are millimetres as measured.
  * @source ps20-20
  * @example
- * printQuantity(readSection("2 x 12", { path: ["section"] }).value.width, { system: "us" }) // => 11 1/4 in
+ * readSection("2 x 12", { path: ["section"] }).value.width // => 11 1/4 in
  */
 export function readSection(text: string, options: SectionOptions): Reading<Section> {
   const read = readBoardItem(text, options);
@@ -183,7 +183,7 @@ export function readSection(text: string, options: SectionOptions): Reading<Sect
  * @source ps20-20
  * @throws ProblemError (`unknown`) where the section has a nominal size outside the standard.
  * @example
- * printQuantity(dressedSection(readSection("2x12", { path: [] }).value, "green").width, { system: "us" }) // => 11 1/2 in
+ * dressedSection(readSection("2x12", { path: [] }).value, "green").width // => 11 1/2 in
  */
 export function dressedSection(section: Section, seasoning: Seasoning): Section {
   if (section.nominal === null) return section;
