@@ -50,7 +50,7 @@ function stoppedWords(title: string): HTMLElement[] {
 }
 
 function brokenWords({ message, kind, line, file }: CellError, title: string): HTMLElement[] {
-  const where = kind === "problems" ? "" : ` Line ${line} of ${file}:`;
+  const where = kind === "problems" || line === 0 ? "" : ` Line ${line} of ${file}:`;
   const [first = "", ...more] = message.split("\n");
   return [
     el("p", {}, el("b", {}, `${title} can’t be worked out.`), where),

@@ -1,4 +1,4 @@
-import type { FromRoom } from "../types/index.ts";
+import type { CellState, FromRoom } from "../types/index.ts";
 import { Budget, byField, type Check, finite, list, record, text, word, yesNo } from "./checks.ts";
 import { cautions, cellError, entry, problems, shown } from "./shown-checks.ts";
 
@@ -33,7 +33,7 @@ const message = byField("kind", {
   alive: record({}),
   outline: record({ session, cells: list(outlineCell, 5_000) }, { problems: list(trouble, 1_000) }),
   starting: record({ session, cell: id }),
-  values: record({ session, turn: finite, cells: list(state, 5_000) }),
+  values: record({ session, turn: finite, cells: list(record({ id }), 5_000) }),
   progress: record({ session, cell: id, words: text(1_000) }, { fraction: finite }),
   settled: record({ session, turn: finite, working: ids }),
 });
@@ -46,7 +46,26 @@ const most = { parts: 3_000_000, characters: 40_000_000 };
  * the known shape, no larger than a page can take. Gives undefined for any other.
  */
 export function readMessage(data: unknown): FromRoom | undefined {
-  return message(data, new Budget(most)) ? (data as FromRoom) : undefined;
+  const budget = new Budget(most);
+  if (!message(data, budget)) return undefined;
+  const known = data as FromRoom;
+  return known.kind === "values"
+    ? { ...known, cells: known.cells.map((cell) => (state(cell, budget) ? cell : unshowable(cell))) }
+    : known;
+}
+
+/** One cell that sent something odd must not take the others with it. */
+function unshowable({ id }: CellState): CellState {
+  const at = id.indexOf("#");
+  const error = {
+    kind: "formula" as const,
+    message: "It gave something of a kind or a size that the page does not show.",
+    file: id.slice(0, at),
+    line: 0,
+    names: [id.slice(at + 1)],
+    problems: [],
+  };
+  return { id, cautions: [], problems: [], error };
 }
 
 /** Counts messages, so that a room that floods the page is ended. */

@@ -32,10 +32,15 @@ export function headingWords(column: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** Figures stand at the right: a column whose filled fields all begin with a digit. */
+/**
+ * Figures stand at the right: a column whose filled fields all begin with a digit. The first column
+ * names its row, and a section such as 2x12 is a name too.
+ */
 export function isFigures(rows: Rows, column: number): boolean {
   const filled = rows.flatMap((row) => row[column]?.trim() || []);
-  return filled.length > 0 && filled.every((text) => /^[\p{Sc}−-]?\s?[\d.½¼¾]/u.test(text));
+  const figure = (text: string) =>
+    /^[\p{Sc}−-]?\s?[\d.½¼¾]/u.test(text) && !/\d\s*[x×]\s*\d/i.test(text);
+  return column > 0 && filled.length > 0 && filled.every(figure);
 }
 
 export interface Count {

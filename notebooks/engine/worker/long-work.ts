@@ -1,4 +1,4 @@
-import "./before.ts";
+import { left } from "./before.ts";
 import type { LongWork } from "../types/index.ts";
 import { plainData } from "./plain-data.ts";
 import type { WorkerScope } from "./scope.ts";
@@ -22,6 +22,7 @@ export function startLongWork(
   problemsOf: (error: unknown) => unknown,
   scope: WorkerScope = globalThis as unknown as WorkerScope,
 ): void {
+  if (left.length > 0) throw new Error(`This browser does not let go of: ${left.join(", ")}.`);
   const tell = (message: WorkAnswer) => scope.postMessage(message);
   let listed: Readonly<Record<string, LongWork>> = {};
 

@@ -1,4 +1,4 @@
-import "./before.ts";
+import { left } from "./before.ts";
 import type { Host, LongWork, ToRoom } from "../types/index.ts";
 import { openRoom } from "./open-room.ts";
 import { RemoteWork } from "./remote-work.ts";
@@ -17,6 +17,7 @@ export function startRoom(
   makeHost: MakeHost,
   scope: WorkerScope = globalThis as unknown as WorkerScope,
 ): void {
+  if (left.length > 0) throw new Error(`This browser does not let go of: ${left.join(", ")}.`);
   const toFrame = scope.postMessage.bind(scope);
   const remote = new RemoteWork(toFrame);
   const host = makeHost((name) => remote.stand(name));

@@ -82,10 +82,13 @@ function cleanTree(value: unknown, budget: { nodes: number }): Tree | undefined 
   budget.nodes -= 1;
   const [space, name, attributes, children] = itemsOf(value, 4);
   if ((space !== 0 && space !== 1) || typeof name !== "string") return undefined;
-  const clean = isList(children)
-    ? itemsOf(children, budget.nodes).flatMap((child) => cleanTree(child, budget) ?? [])
-    : [];
-  return [space, name, cleanAttributes(attributes), clean as readonly Tree[]];
+  const clean: Tree[] = [];
+  for (const child of isList(children) ? itemsOf(children, budget.nodes) : []) {
+    // A tree is itself a list, so it must not be spread into its parent's.
+    const tree = cleanTree(child, budget);
+    if (tree !== undefined) clean.push(tree);
+  }
+  return [space, name, cleanAttributes(attributes), clean];
 }
 
 function cleanAttributes(value: unknown): Record<string, string> {
