@@ -1,15 +1,15 @@
-import { requireRecord, requireRecords } from "../check/index.ts";
+import { ProblemError, requireRecord, requireRecords } from "../check/index.ts";
 import {
   type Area,
   Checks,
   foot,
   gallon,
   inch,
+  isQuantity,
   type Length,
   over,
+  printQuantity,
   type Quantity,
-  requireCount,
-  requireQuantity,
   squareFoot,
   sumOf,
   times,
@@ -64,21 +64,47 @@ export function endCutPreservative(
   requireRecords(sawn, ["sawn"]);
   requireRecord(options, ["options"]);
   const { coverage = over(times(squareFoot, 100), gallon), coats = 2 } = options;
-  new Checks().number(coats, ["coats"], { min: 1, max: 10 }).done();
-  const areas = sawn.map(({ section, ends }, at) => {
+  requireCoverage(coverage);
+  const checks = new Checks().number(coats, ["coats"], { min: 1, max: 10 });
+  sawn.forEach(({ section, ends }, at) => {
     const path = ["sawn", at + 1] as const;
-    requireQuantity(section.thickness, "length", [...path, "thickness"], {
-      min: over(inch, 4),
-      max: foot,
-    });
-    requireQuantity(section.width, "length", [...path, "width"], {
-      min: over(inch, 4),
-      max: times(foot, 2),
-    });
-    requireCount(ends, [...path, "ends"], { min: 0, max: 100_000 });
-    return times(times(section.thickness, section.width), ends);
+    requireRecord(section, [...path, "section"]);
+    checks
+      .quantity(section.thickness, "length", [...path, "thickness"], {
+        min: over(inch, 4),
+        max: foot,
+      })
+      .quantity(section.width, "length", [...path, "width"], {
+        min: over(inch, 4),
+        max: times(foot, 2),
+      })
+      .count(ends, [...path, "ends"], { max: 100_000 });
   });
+  checks.done();
+  const areas = sawn.map(({ section, ends }) =>
+    times(times(section.thickness, section.width), ends),
+  );
   const area = sumOf(areas, times(squareFoot, 0));
   const volume = over(times(area, coats), coverage);
   return { area, volume, line: { item: "end-cut preservative", need: volume } };
+}
+
+/** Throws unless this is an area for a volume that a label could state. */
+function requireCoverage(coverage: unknown): void {
+  const problem = {
+    path: ["coverage"],
+    allowed: "an area for a volume, from 10 to 1,000 sq ft a gallon",
+    remedy: "Divide an area by a volume: over(times(squareFoot, 100), gallon).",
+  } as const;
+  const isArea = isQuantity(coverage) && coverage.dim.join() === "-1,0,0,0,0";
+  if (!isArea || !Number.isFinite(coverage.si)) {
+    const received = isQuantity(coverage) ? printQuantity(coverage) : String(coverage);
+    const code = isArea ? "unreadable" : "wrong-unit";
+    throw new ProblemError([{ ...problem, code, received }]);
+  }
+  const squareFeet = (coverage.si * gallon.si) / squareFoot.si;
+  if (squareFeet >= 10 - 1e-9 && squareFeet <= 1000 + 1e-9) return;
+  const code = squareFeet < 10 ? "too-small" : "too-large";
+  const received = `${Number(squareFeet.toPrecision(3))} sq ft a gallon`;
+  throw new ProblemError([{ ...problem, code, received }]);
 }

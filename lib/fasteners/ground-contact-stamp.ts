@@ -1,5 +1,5 @@
 import { requireRecord } from "../check/index.ts";
-import { Checks, type Density } from "../measure/index.ts";
+import { Checks, type Density, poundPerCubicFoot, times } from "../measure/index.ts";
 
 /** What a preservative's wood must hold in each use category; `null` where it is not used there. */
 export interface PreservativeRow {
@@ -31,7 +31,7 @@ export interface GroundContactStamp {
  *
  * @param options `preservative`: a row of the table of preservatives; `heavy`: yes or no
  * @returns the use category, the retention for the preservative, and what to look for
- * @throws ProblemError where `heavy` is not yes or no
+ * @throws ProblemError where `heavy` is not yes or no, or the row holds what is no density up to 10 lb/ft3
  * @rule UC4A, ground contact, for beds; UC4B where a permanent structure stands on it.
  * @source awpa-u1, osu-treated-beds
  * @example
@@ -40,10 +40,16 @@ export interface GroundContactStamp {
 export function groundContactStamp(options: GroundContactOptions = {}): GroundContactStamp {
   requireRecord(options, ["options"]);
   const { preservative, heavy = false } = options;
-  new Checks().choice(heavy, [true, false], ["heavy"]).done();
+  const checks = new Checks().choice(heavy, [true, false], ["heavy"]);
+  const column = heavy ? "heavyDuty" : "groundContact";
+  if (preservative !== undefined) requireRecord(preservative, ["preservative"]);
+  const retention = preservative?.[column] ?? null;
+  if (retention !== null) {
+    const bounds = { above: times(poundPerCubicFoot, 0), max: times(poundPerCubicFoot, 10) };
+    checks.quantity(retention, "density", ["preservative", column], bounds);
+  }
+  checks.done();
   const category = heavy ? "UC4B" : "UC4A";
-  const row = preservative ?? null;
-  const retention = row === null ? null : heavy ? row.heavyDuty : row.groundContact;
   return {
     category,
     retention,

@@ -1,5 +1,15 @@
 import { requireRecord } from "../check/index.ts";
-import { Checks, inch, type Length, minus, over, plus, printQuantity } from "../measure/index.ts";
+import {
+  Checks,
+  foot,
+  inch,
+  type Length,
+  minus,
+  over,
+  plus,
+  printQuantity,
+  times,
+} from "../measure/index.ts";
 import { requireStock } from "./require-stock.ts";
 import type { Screw, ScrewChoice } from "./screw.ts";
 
@@ -31,8 +41,8 @@ export function plateScrews<S extends Screw>(
   const { stock, clearance = over(inch, 8) } = options;
   new Checks()
     .quantity(joint.plate, "length", ["plate"], { min: over(inch, 64), max: over(inch, 2) })
-    .quantity(joint.board, "length", ["board"], { min: over(inch, 2), max: plus(inch, inch) })
-    .quantity(clearance, "length", ["clearance"], { min: minus(inch, inch), max: inch })
+    .quantity(joint.board, "length", ["board"], { min: over(inch, 2), max: foot })
+    .quantity(clearance, "length", ["clearance"], { min: times(inch, 0), max: inch })
     .done();
   requireStock(stock);
   const most = minus(plus(joint.plate, joint.board), clearance);
