@@ -22,7 +22,15 @@ const rules: Readonly<Record<string, Allowed>> = {
     ]),
   ),
   "lib/cost": {
-    parts: ["lib/check", "lib/measure", "lib/table", "lib/safety", "lib/soil", "lib/lumber"],
+    parts: [
+      "lib/check",
+      "lib/measure",
+      "lib/table",
+      "lib/safety",
+      "lib/soil",
+      "lib/lumber",
+      "lib/liner",
+    ],
     packages: [],
   },
   "lib/drawing": { parts: ["lib/check", "lib/measure", "lib/lumber"], packages: [] },
