@@ -34,6 +34,9 @@ interface Place {
   readonly above: readonly object[];
 }
 
+/** The row of a table that a reading's row came from: it says where, not what. */
+export const withoutRow: ReadonlySet<string> = new Set([...asideKeys, "row"]);
+
 const notShown: Shown = { kind: "text", text: "a value that cannot be shown" };
 
 function shown(value: unknown, place: Place): Shown {
@@ -57,7 +60,7 @@ function shownObject(value: object, place: Place): Shown {
   const whole = showTableText(value) ?? showDrawing(value) ?? showElement(value);
   if (whole !== undefined) return whole;
   const rows = readingRows(value) ?? frameRows(value);
-  if (rows !== undefined) return showRecords(rows, host, units, new Set([...asideKeys, "row"]));
+  if (rows !== undefined) return showRecords(rows, host, units, { without: withoutRow });
   if (isA(value, Map)) return shownFields([...value].slice(0, limits.fields), place);
   if (isA(value, Set)) return shownList([...value], place);
   if (isA(value, Error)) return { kind: "text", text: capped(plainText(value), limits.text) };
@@ -93,7 +96,7 @@ function shownList(value: readonly unknown[], place: Place): Shown {
 }
 
 /** The typed rows of a reading, as the library's readers give them. */
-function readingRows(value: object): readonly unknown[] | undefined {
+export function readingRows(value: object): readonly unknown[] | undefined {
   const rows = property(value, "rows");
   return property(value, "kind") === "reading" && isList(rows) ? rows : undefined;
 }

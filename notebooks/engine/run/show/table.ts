@@ -15,14 +15,19 @@ export function isRecords(items: readonly unknown[], host: Host, units: Units): 
   );
 }
 
+interface RecordsOptions {
+  readonly without?: ReadonlySet<string>;
+  readonly limit?: number;
+}
+
 /** An array of records as rows; the columns are all keys, in the order they first come up. */
 export function showRecords(
   value: readonly unknown[],
   host: Host,
   units: Units,
-  without: ReadonlySet<string> = asideKeys,
+  { without = asideKeys, limit = limits.rows }: RecordsOptions = {},
 ): ShownTable {
-  const items = itemsOf(value, limits.rows);
+  const items = itemsOf(value, limit);
   const keys = columnKeys(items, without);
   const rows = items.map((item) =>
     keys.map((key) => inlineFigure(isObject(item) ? property(item, key) : undefined, host, units)),

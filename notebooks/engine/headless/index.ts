@@ -1,0 +1,1 @@
+export { type CommandLine, commandLine } from "./command-line.ts";

@@ -1,0 +1,63 @@
+import { readFile } from "node:fs/promises";
+import { resolve } from "node:path";
+import { documentsNeeded, readNotebook } from "../document/index.ts";
+import type { Surroundings } from "../types/index.ts";
+import type { Asked, Format } from "./arguments.ts";
+import type { Located } from "./locate.ts";
+import { WrongUsage } from "./usage.ts";
+
+/** Everything a run needs, as plain data: what runs it has to read nothing more. */
+export interface Job {
+  readonly main: string;
+  /** Texts of the notebook and of all it uses, by name. */
+  readonly documents: Readonly<Record<string, string>>;
+  /** CSV texts by the table they stand for. */
+  readonly tables: Readonly<Record<string, string>>;
+  readonly sets: Readonly<Record<string, string>>;
+  readonly cells: readonly string[];
+  readonly surroundings: Surroundings;
+  readonly format: Format;
+}
+
+/**
+ * Reads all files that a run needs.
+ * @throws WrongUsage where one cannot be read
+ */
+export async function makeJob(
+  asked: Asked,
+  located: Located,
+  around: { readonly cwd: string; readonly today: string },
+): Promise<Job> {
+  const documents = await documentTexts(located);
+  const tables = Object.fromEntries(
+    await Promise.all(
+      Object.entries(asked.tables).map(
+        async ([name, file]) => [name, await tableText(resolve(around.cwd, file), name)] as const,
+      ),
+    ),
+  );
+  const { sets, cells, units, format } = asked;
+  const surroundings = { units, today: asked.today ?? around.today };
+  return { main: located.main, documents, tables, sets, cells, surroundings, format };
+}
+
+async function documentTexts({ main, read }: Located): Promise<Record<string, string>> {
+  const texts: Record<string, string> = {};
+  const waiting = [main];
+  for (let file = waiting.shift(); file !== undefined; file = waiting.shift()) {
+    if (Object.hasOwn(texts, file)) continue;
+    const text = await read(file);
+    if (text === undefined) continue;
+    texts[file] = text;
+    waiting.push(...documentsNeeded(readNotebook(text, file)));
+  }
+  return texts;
+}
+
+async function tableText(path: string, name: string): Promise<string> {
+  try {
+    return await readFile(path, "utf8");
+  } catch {
+    throw new WrongUsage(`--table ${name}: ${path} cannot be read.`);
+  }
+}

@@ -1,0 +1,141 @@
+import { compileNotebook, type Program } from "../compile/index.ts";
+import { documentsOf } from "../document/index.ts";
+import { createSession, type Session, wholeTable } from "../run/index.ts";
+import type { CellId, Entered, Host, OutlineCell } from "../types/index.ts";
+import type { Job } from "./job.ts";
+import { Names } from "./names.ts";
+import { type Outcome, outcomeOf } from "./outcome.ts";
+import { jsonText } from "./print-json.ts";
+import { textOf } from "./print-text.ts";
+import { choiceOf, WrongUsage } from "./usage.ts";
+
+/** What a run prints, and the number it ends with. */
+export interface Printed {
+  readonly out: string;
+  readonly err: string;
+  readonly code: 0 | 1;
+}
+
+/**
+ * Works a notebook out and prints the cells asked for.
+ *
+ * @param idle - settles when nothing is left that could still come, as Node's `beforeExit`
+ * @throws WrongUsage where a name is not there or the cells do not suit the format
+ */
+export async function runJob(job: Job, host: Host, idle: Promise<unknown>): Promise<Printed> {
+  const documents = documentsOf(job.documents);
+  const names = new Set(Object.keys(host.names));
+  const program = compileNotebook({ main: job.main, documents, names });
+  const session = createSession({
+    host,
+    program,
+    surroundings: job.surroundings,
+    strict: true,
+  });
+  try {
+    return await worked(job, { program, session, host }, idle);
+  } finally {
+    session.dispose();
+  }
+}
+
+interface Open {
+  readonly program: Program;
+  readonly session: Session;
+  readonly host: Host;
+}
+
+async function worked(job: Job, open: Open, idle: Promise<unknown>): Promise<Printed> {
+  const { program, session, host } = open;
+  const known = new Names(program, session.outline);
+  const entered = enteredOf(job, known);
+  session.enter(entered);
+  await Promise.race([session.done(), idle]);
+  for (const name of Object.keys(job.sets)) known.entry(name, session);
+  const cells = askedCells(job, known, session.outline);
+  const unfinished = new Set<CellId>(session.unfinished());
+  const outcomes = cells.map((cell) => outcomeOf(cell, session, unfinished));
+  const err = [...programProblems(program), ...outcomes.flatMap(errorLines)];
+  const code = outcomes.some(({ errors }) => errors.length > 0) ? 1 : 0;
+  return { out: printed(outcomes, job, host), err: [...new Set(err)].join("\n"), code };
+}
+
+function enteredOf(job: Job, known: Names): Entered {
+  const entered: Record<CellId, string> = {};
+  for (const [name, csv] of Object.entries(job.tables)) entered[known.table(name).id] = csv;
+  for (const [name, text] of Object.entries(job.sets)) {
+    // What is not there, or no entry, is refused once all entries are known.
+    const cell = known.find(name);
+    if (cell?.what === "cell") entered[cell.id] = text;
+  }
+  return entered;
+}
+
+function askedCells(
+  { cells, main }: Job,
+  known: Names,
+  outline: readonly OutlineCell[],
+): readonly OutlineCell[] {
+  if (cells.length > 0) return cells.map((name) => known.cell(name));
+  const own = outline.filter(({ file }) => file === main);
+  const pinned = own.filter(({ hints }) => hints.pinned);
+  if (pinned.length > 0) return pinned;
+  const names = own.map(({ name }) => name);
+  throw new WrongUsage(
+    `No cell of ${main} is pinned: ask with --cell. ${choiceOf("cells", names)}`,
+  );
+}
+
+function printed(outcomes: readonly Outcome[], { format, surroundings }: Job, host: Host): string {
+  const { units } = surroundings;
+  if (format === "json") return jsonText(outcomes, host, units);
+  if (format === "csv") return csvText(outcomes, { host, units });
+  const good = outcomes.filter(({ errors }) => errors.length === 0);
+  return good.map((outcome) => textOf(outcome, host, units)).join("\n");
+}
+
+function csvText(
+  outcomes: readonly Outcome[],
+  { host, units }: { readonly host: Host; readonly units: Job["surroundings"]["units"] },
+): string {
+  const [only, ...others] = outcomes;
+  if (only === undefined || others.length > 0) {
+    throw new WrongUsage(
+      `--csv prints one cell: name it with --cell. ${listTables(outcomes, host)}`,
+    );
+  }
+  if (only.errors.length > 0) return "";
+  const table = wholeTable(only.value, host, units);
+  if (table === undefined) {
+    throw new WrongUsage(`${only.cell.name} is no table: ask for it without --csv.`);
+  }
+  const columns = table.columns.map(({ key }) => key);
+  const text = {
+    kind: "table",
+    name: only.cell.name,
+    columns,
+    rows: table.rows,
+    decimal: ".",
+  } as const;
+  return host.writeCsv(text).trimEnd();
+}
+
+function listTables(outcomes: readonly Outcome[], host: Host): string {
+  const tables = outcomes.filter(({ value }) => wholeTable(value, host, "us") !== undefined);
+  return choiceOf(
+    "tables asked for",
+    tables.map(({ cell }) => cell.name),
+  );
+}
+
+function errorLines({ errors }: Outcome): readonly string[] {
+  return errors.map(({ name, error: { file, line, message } }) => {
+    const lines = message.split("\n").map((text) => `  ${text}`);
+    return [`${name} (${file}, line ${line}):`, ...lines].join("\n");
+  });
+}
+
+/** Problems of the document that belong to no cell; they stand in nobody's way, but are said. */
+function programProblems({ problems }: Program): readonly string[] {
+  return problems.map(({ file, line, message }) => `${file}, line ${line}: ${message}`);
+}
