@@ -66,6 +66,8 @@ function takeLane(
   }
   if (best === undefined) return false;
   best.leftM -= strip.lengthM;
+  // A lane used up is dropped, so that many beds stay quick.
+  if (best.leftM < hairM) lanes.splice(lanes.indexOf(best), 1);
   return true;
 }
 
@@ -92,14 +94,23 @@ export function layAcross(
   if (roll.widthM <= lapM + hairM) return null;
   if (loops.some((loop) => loop.heightM > roll.lengthM + hairM)) return null;
   const joins = loops.map((loop) => piecesFor(loop.perimeterM, roll.widthM, lapM));
-  const heightsM = loops
-    .flatMap((loop, at) => Array<number>((joins[at] ?? 1) * loop.count).fill(loop.heightM))
-    .sort((a, b) => b - a);
+  const pieces = loops
+    .map(({ heightM, count }, at) => ({ heightM, count: (joins[at] ?? 1) * count }))
+    .sort((a, b) => b.heightM - a.heightM);
   const rollsLeftM: number[] = [];
-  for (const heightM of heightsM) {
-    const at = rollsLeftM.findIndex((leftM) => leftM >= heightM - hairM);
-    if (at < 0) rollsLeftM.push(roll.lengthM - heightM);
-    else rollsLeftM[at] = (rollsLeftM[at] ?? 0) - heightM;
+  for (const { heightM, count } of pieces) {
+    let left = count;
+    const fitting = (leftM: number) => Math.min(left, Math.floor((leftM + hairM) / heightM));
+    rollsLeftM.forEach((leftM, at) => {
+      const taken = fitting(leftM);
+      rollsLeftM[at] = leftM - taken * heightM;
+      left -= taken;
+    });
+    while (left > 0) {
+      const taken = fitting(roll.lengthM);
+      rollsLeftM.push(roll.lengthM - taken * heightM);
+      left -= taken;
+    }
   }
   return { rolls: rollsLeftM.length, joins };
 }

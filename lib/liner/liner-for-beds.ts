@@ -13,7 +13,6 @@ import {
   type Length,
   plus,
   printQuantity,
-  requireCount,
   sumOf,
   times,
 } from "../measure/index.ts";
@@ -97,11 +96,9 @@ export function linerForBeds(beds: readonly LinedBed[], options: LinerOptions): 
       min: times(foot, 3),
       max: times(foot, 1000),
     })
+    .quantity(strip.lap ?? foot, "length", ["lap"], { min: times(inch, 6), max: times(foot, 4) })
     .done();
-  const strips = beds.map((bed, at) => {
-    requireCount(bed.count ?? 1, ["beds", at + 1, "count"], { min: 0, max: 10_000 });
-    return linerStrip(bed, strip);
-  });
+  const strips = stripsOf(beds, strip);
   const loops: Loop[] = strips.map((made, at) => ({
     perimeterM: made.perimeter.si,
     heightM: made.height.si,
@@ -138,6 +135,21 @@ export function linerForBeds(beds: readonly LinedBed[], options: LinerOptions): 
     advice: hanging,
     cautions: lined.some((bed) => bed.count > 0) ? [plasticAndDrainage({ because: "liner" })] : [],
   };
+}
+
+/** The strip of each bed; the problems of all beds at once, each with its bed. */
+function stripsOf(beds: readonly LinedBed[], options: LinerStripOptions): readonly LinerStrip[] {
+  const problems: Problem[] = [];
+  const strips = beds.flatMap((bed, at) => {
+    const checks = new Checks().count(bed.count ?? 1, ["count"], { max: 10_000 });
+    const made = checks.attempt(() => linerStrip(bed, options));
+    for (const problem of checks.problems) {
+      problems.push({ ...problem, path: ["beds", at + 1, ...problem.path] });
+    }
+    return made === undefined ? [] : [made];
+  });
+  if (problems.length > 0) throw new ProblemError(problems);
+  return strips;
 }
 
 const hanging: readonly string[] = [
