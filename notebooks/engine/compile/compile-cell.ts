@@ -3,7 +3,7 @@ import { wrongName } from "../document/index.ts";
 import type { CellBlock, DocumentProblem, DocumentProblemCode } from "../types/index.ts";
 import { freeNames } from "./free-names.ts";
 import { chanceRefused, importRefused } from "./language.ts";
-import { type ParsedCell, parseCell } from "./parse-cell.ts";
+import { type ParsedCell, parseCell, tooDeep, tooDeepWords } from "./parse-cell.ts";
 import { type Placer, placerFor } from "./places.ts";
 import type { CompiledCell } from "./program.ts";
 import { type Naming, resolve } from "./resolve.ts";
@@ -23,7 +23,7 @@ export function compileCell(
   const cell = blank(placed, file);
   if (block.kind === "table") return wrong ? { ...cell, problem: wrong } : cell;
   const place = placerFor(block);
-  const compiled = compileFormula(block, { scope, names, place });
+  const compiled = compileSafely(block, { scope, names, place });
   const problem = wrong ?? compiled.problem;
   return { ...cell, ...compiled, ...(problem ? { problem } : {}) };
 }
@@ -76,6 +76,21 @@ const nothing: Compiled = {
   generator: false,
   namesUsed: [],
 };
+
+/** A formula that could be parsed may yet be too deep for the steps after it. */
+function compileSafely(block: CellBlock, naming: Naming): Compiled {
+  try {
+    return compileFormula(block, naming);
+  } catch (error) {
+    if (!tooDeep(error)) throw error;
+    const message = `The formula of ${block.name} can't be read: ${tooDeepWords}. Part it into several cells.`;
+    const { file } = naming.scope.notebook;
+    return {
+      ...nothing,
+      problem: problemAt("syntax", { file, start: 0, message, name: block.name }, naming.place),
+    };
+  }
+}
 
 function compileFormula(block: CellBlock, naming: Naming): Compiled {
   const { place, scope } = naming;

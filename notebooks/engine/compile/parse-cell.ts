@@ -1,12 +1,11 @@
 import { type AnyNode, type Options, type Program, parse } from "acorn";
-import { type Extents, isFunction, stripParentheses, walk } from "./tree.ts";
+import { isFunction, stripParentheses, walk } from "./tree.ts";
 
 /** A formula read: offsets in the tree are those in the formula plus `offset`. */
 export interface ParsedCell {
   readonly program: Program;
   /** The function around the formula. */
   readonly root: AnyNode;
-  readonly extents: Extents;
   readonly offset: number;
   readonly expression: boolean;
   readonly async: boolean;
@@ -70,14 +69,14 @@ function attempt(formula: string, wrapper: Wrapper): ParsedCell | Unreadable {
   if (root === undefined) {
     return { at: 0, words: "it closes a bracket that it does not open" };
   }
-  const extents = stripParentheses(root);
+  stripParentheses(root);
   const lacks = expression ? undefined : lacksResult(root, generator);
   if (lacks) return { at: formula.length, words: lacks };
   const async = contains(
     root,
     (node) => node.type === "AwaitExpression" || (node.type === "ForOfStatement" && node.await),
   );
-  return { program, root, extents, offset: before.length, expression, async, generator };
+  return { program, root, offset: before.length, expression, async, generator };
 }
 
 /**
@@ -121,7 +120,7 @@ function contains(root: AnyNode, test: (node: AnyNode) => boolean): boolean {
 }
 
 function unreadable(error: unknown, formula: string, offset: number): Unreadable {
-  if (error instanceof RangeError) return { at: 0, words: "it is nested too deeply" };
+  if (tooDeep(error)) return { at: 0, words: tooDeepWords };
   if (!(error instanceof SyntaxError)) throw error;
   const position = "pos" in error && typeof error.pos === "number" ? error.pos : offset;
   const at = Math.min(Math.max(position - offset, 0), formula.length);
@@ -133,6 +132,14 @@ function unreadable(error: unknown, formula: string, offset: number): Unreadable
     at,
     words: /^Unexpected token$/.test(words) ? `${sign} ${misplaced}` : lowerFirst(words),
   };
+}
+
+export const tooDeepWords = "it is nested too deeply";
+
+/** Whether an error says that a formula has more brackets in brackets than can be followed. */
+export function tooDeep(error: unknown): boolean {
+  if (error instanceof RangeError) return true;
+  return error instanceof SyntaxError && error.message.startsWith("Not enough stack");
 }
 
 function lowerFirst(text: string): string {

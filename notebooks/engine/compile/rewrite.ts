@@ -3,7 +3,7 @@ import MagicString from "magic-string";
 import { type Operator, operatorOf } from "./operators.ts";
 import type { ParsedCell } from "./parse-cell.ts";
 import { plainText } from "./simple-target.ts";
-import { childrenOf, type Extents, extentOf } from "./tree.ts";
+import { childrenOf } from "./tree.ts";
 
 export interface Rewritten {
   readonly text: MagicString;
@@ -37,14 +37,12 @@ class Rewriting {
   refusedAt: number | undefined;
   readonly #formula: string;
   readonly #offset: number;
-  readonly #extents: Extents;
   readonly #prefix: string;
 
-  constructor(formula: string, { offset, extents }: ParsedCell) {
+  constructor(formula: string, { offset }: ParsedCell) {
     this.text = new MagicString(formula);
     this.#formula = formula;
     this.#offset = offset;
-    this.#extents = extents;
     this.#prefix = prefixFor(formula);
   }
 
@@ -78,9 +76,10 @@ class Rewriting {
     this.text.overwrite(at, at + operator.length, ",");
   }
 
+  /** Between its sides stand, besides the operator, only brackets, spaces and comments. */
   #find(operator: string, left: AnyNode, right: AnyNode): number {
-    const from = extentOf(left, this.#extents).end - this.#offset;
-    const to = extentOf(right, this.#extents).start - this.#offset;
+    const from = left.end - this.#offset;
+    const to = right.start - this.#offset;
     return from + withoutComments(this.#formula.slice(from, to)).indexOf(operator);
   }
 

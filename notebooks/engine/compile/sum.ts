@@ -3,7 +3,7 @@ import MagicString from "magic-string";
 import { operatorOf } from "./operators.ts";
 import { parseCell } from "./parse-cell.ts";
 import type { CompiledCell } from "./program.ts";
-import { childrenOf, extentOf } from "./tree.ts";
+import { childrenOf } from "./tree.ts";
 
 /** A formula longer than this is not read more easily with its values put in. */
 const longest = 120;
@@ -98,8 +98,8 @@ function readSum({
       return take(node.argument);
     }
     if (node.type !== "BinaryExpression" || operatorOf[node.operator] === undefined) return false;
-    const start = at(extentOf(node.left, parsed.extents).end);
-    const end = at(extentOf(node.right, parsed.extents).start);
+    const start = at(node.left.end);
+    const end = at(node.right.start);
     const sign = signs[node.operator] ?? node.operator;
     const operatorAt = start + formula.slice(start, end).indexOf(node.operator);
     found.push({ sign, start: operatorAt, end: operatorAt + node.operator.length });

@@ -33,34 +33,18 @@ export function isFunction(node: AnyNode): boolean {
   );
 }
 
-/** Where a node begins and ends, the parentheses around it included. */
-export type Extents = WeakMap<AnyNode, { readonly start: number; readonly end: number }>;
-
-/**
- * Takes parentheses out of the tree, so that `(a) = 1` is seen as what it is, and keeps what they
- * enclose: an operator has to be looked for outside them.
- */
-export function stripParentheses(root: AnyNode): Extents {
-  const extents: Extents = new WeakMap();
-  const strip = (value: unknown): unknown => {
-    if (!isNode(value)) return value;
-    let inner: AnyNode = value;
-    while (inner.type === "ParenthesizedExpression") inner = inner.expression;
-    if (inner !== value) extents.set(inner, { start: value.start, end: value.end });
-    return inner;
-  };
+/** Takes parentheses out of the tree, so that `(a) = 1` is seen as what it is. */
+export function stripParentheses(root: AnyNode): void {
   walk(root, (node) => {
     const record = node as unknown as Record<string, unknown>;
     for (const [key, value] of Object.entries(record)) {
-      record[key] = Array.isArray(value) ? value.map(strip) : strip(value);
+      record[key] = Array.isArray(value) ? value.map(inside) : inside(value);
     }
   });
-  return extents;
 }
 
-export function extentOf(
-  node: AnyNode,
-  extents: Extents,
-): { readonly start: number; readonly end: number } {
-  return extents.get(node) ?? node;
+function inside(value: unknown): unknown {
+  let inner = value;
+  while (isNode(inner) && inner.type === "ParenthesizedExpression") inner = inner.expression;
+  return inner;
 }

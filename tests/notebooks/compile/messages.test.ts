@@ -11,6 +11,7 @@ const cases: readonly (readonly [formula: string, code: string, place: string, w
   ],
   ["2 *\n  bedVolum(1)", "not-defined", "19:3", /Is bedVolume meant\?$/],
   ["Fill(1)", "not-defined", "18:1", /Is fill meant\?$/],
+  ["ofot", "not-defined", "18:1", /Is foot meant\?$/],
   ["toady", "not-defined", "18:1", /Is today meant\?$/],
   ["typeof soyl", "not-defined", "18:8", /^soyl is not known/],
   [
@@ -45,6 +46,7 @@ const cases: readonly (readonly [formula: string, code: string, place: string, w
     /^This formula changes a, which is a cell\. Keep the new value in a name of its own/,
   ],
   ["(b)++", "assignment", "18:2", /changes b/],
+  ["((b)) = ((a))", "assignment", "18:3", /changes b/],
   ["[a, c.x] = b", "assignment", "18:2", /changes a/],
   ["for (a of b) {}\nreturn 1", "assignment", "18:6", /changes a/],
   ["({ a = 1 } = b)", "assignment", "18:4", /changes a/],
@@ -100,17 +102,22 @@ describe("no formula gets out of its brackets", () => {
     expect(compileFormula(formula).problem?.code).toBe("syntax");
   });
 
-  test("nested without end", () => {
-    for (const formula of [
-      "(".repeat(1e5),
-      `${"(".repeat(1e5)}1${")".repeat(1e5)}`,
-      `1${"+a".repeat(1e5)}`,
-      "[".repeat(1e4) + "]".repeat(1e4),
-    ]) {
-      const { problem } = compileFormula(formula);
-      expect(problem === undefined || problem.code === "syntax").toBe(true);
-    }
-  });
+  test.each([1000, 6000, 100_000])(
+    "%i brackets or terms are read or refused",
+    (n) => {
+      const deep = [
+        "(".repeat(n),
+        `${"(".repeat(n)}1${")".repeat(n)}`,
+        `1${"+a".repeat(n)}`,
+        "[".repeat(n) + "]".repeat(n),
+      ];
+      for (const formula of deep) {
+        const { problem } = compileFormula(formula);
+        if (problem) expect(problem).toMatchObject({ code: "syntax", line: 18 });
+        if (n === 100_000) expect(problem?.message).toContain("nested too deeply");
+      }
+    },
+  );
 });
 
 test("columns count the indentation that an indented fence takes off", () => {

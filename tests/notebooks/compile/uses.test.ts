@@ -28,6 +28,15 @@ describe("cells of other notebooks", () => {
     expect(program.problems).toEqual([]);
   });
 
+  test("one that is listed is there, named by a formula or not; listed again it is the same", () => {
+    const program = compileTexts({
+      "n.md": uses("garden.md", "unused", "unused"),
+      "garden.md": garden,
+    });
+    expect(program.cells.map(({ id }) => id)).toEqual(["garden.md#unused"]);
+    expect(program.problems).toEqual([]);
+  });
+
   test("one that is not listed is told, with where to list it", () => {
     const program = compileTexts({
       "n.md": uses("garden.md", "beds") + cellsText({ total: "beds +\n hidden" }),

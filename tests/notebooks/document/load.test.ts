@@ -17,7 +17,7 @@ test("the files a notebook needs: each once, none that may not be named", () => 
 test("all that is used is read once, by way of others too; circles and missing files end", async () => {
   const files: Record<string, string> = {
     "n.md": uses("a.md", "b.md"),
-    "a.md": uses("b.md"),
+    "a.md": uses("gone.md", "b.md"),
     "b.md": uses("n.md", "gone.md"),
   };
   const asked: string[] = [];
