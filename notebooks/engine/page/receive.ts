@@ -39,7 +39,7 @@ const message = byField("kind", {
 });
 
 /** What one message may hold at most: a garden of 2,000 beds with its drawings is well below. */
-const most = { parts: 3_000_000, characters: 40_000_000 };
+const most = { parts: 1_000_000, characters: 20_000_000 };
 
 /**
  * Reads a message from the closed room, where anybody's code may have made it: of a known kind, of
@@ -50,7 +50,10 @@ export function readMessage(data: unknown): FromRoom | undefined {
   if (!message(data, budget)) return undefined;
   const known = data as FromRoom;
   return known.kind === "values"
-    ? { ...known, cells: known.cells.map((cell) => (state(cell, budget) ? cell : unshowable(cell))) }
+    ? {
+        ...known,
+        cells: known.cells.map((cell) => (state(cell, budget) ? cell : unshowable(cell))),
+      }
     : known;
 }
 

@@ -107,7 +107,8 @@ export async function loadAllEntered(
     const read = await loadEntered(storage, file);
     if (read.is === "newer" || read.is === "broken") troubles.push(notWrittenOver(file, read));
     if (read.is !== "record") continue;
-    for (const [name, value] of Object.entries(read.record.cells)) entered[`${file}#${name}`] = value;
+    for (const [name, value] of Object.entries(read.record.cells))
+      entered[`${file}#${name}`] = value;
   }
   return { entered, troubles };
 }

@@ -1,5 +1,5 @@
-import { left } from "./before.ts";
 import type { LongWork } from "../types/index.ts";
+import { left } from "./before.ts";
 import { plainData } from "./plain-data.ts";
 import type { WorkerScope } from "./scope.ts";
 import type { Ask, WorkAnswer } from "./work-message.ts";

@@ -1,5 +1,5 @@
-import { left } from "./before.ts";
 import type { Host, LongWork, ToRoom } from "../types/index.ts";
+import { left } from "./before.ts";
 import { openRoom } from "./open-room.ts";
 import { RemoteWork } from "./remote-work.ts";
 import type { Port, WorkerScope } from "./scope.ts";

@@ -1,0 +1,54 @@
+import { describe, expect, it } from "vitest";
+import { type LongWorkFailed, RemoteWork } from "../../../notebooks/engine/worker/remote-work.ts";
+
+function remote() {
+  const posted: { work: { step: string; id: number } }[] = [];
+  const made = new RemoteWork((message) => posted.push(message));
+  let abort = () => {};
+  const said: string[] = [];
+  const control = {
+    signal: {
+      aborted: false,
+      addEventListener: (_: "abort", listener: () => void) => {
+        abort = listener;
+      },
+    },
+    progress: (words: string) => said.push(words),
+  };
+  return { made, posted, control, said, abort: () => abort() };
+}
+
+describe("stand-ins for long work", () => {
+  it("ask, hear of progress, and give the answer", async () => {
+    const { made, posted, control, said } = remote();
+    const answer = made.stand("planBoards")([{ bed: "1" }], control);
+    expect(posted).toEqual([
+      {
+        kind: "work",
+        session: 0,
+        work: { step: "ask", id: 1, name: "planBoards", data: [{ bed: "1" }] },
+      },
+    ]);
+    made.answered({ step: "progress", id: 1, words: "12 patterns" });
+    made.answered({ step: "done", id: 1, value: 34 });
+    expect(await answer).toBe(34);
+    expect(said).toEqual(["12 patterns"]);
+  });
+
+  it("fail with the words and problems of the failure", async () => {
+    const { made, control } = remote();
+    const answer = made.stand("planBoards")([], control);
+    made.answered({ step: "failed", id: 1, message: "no price", problems: [1] });
+    await expect(answer).rejects.toThrow("no price");
+    await answer.catch((error: LongWorkFailed) => expect(error.problems).toEqual([1]));
+  });
+
+  it("cancel once when they are superseded, and hear no later answer", () => {
+    const { made, posted, control, abort } = remote();
+    void made.stand("planBoards")([], control);
+    abort();
+    abort();
+    made.answered({ step: "done", id: 1, value: 1 });
+    expect(posted.map(({ work }) => work.step)).toEqual(["ask", "cancel"]);
+  });
+});
