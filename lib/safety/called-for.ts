@@ -1,4 +1,5 @@
 import { type Caution, ProblemError, requireRecord } from "../check/index.ts";
+import { receivedText } from "../measure/received.ts";
 
 /** What every caution takes: what called for it. */
 export interface CautionOptions {
@@ -16,7 +17,7 @@ export function calledFor(caution: Caution, options: CautionOptions): Caution {
         code: "unreadable",
         path: ["because"],
         allowed: "a text that says what called for the caution",
-        received: String(because),
+        received: receivedText(because),
         remedy: "Write what it is: “boards kept, row 4”.",
       },
     ]);

@@ -1,9 +1,9 @@
 import { Given } from "../measure/given.ts";
 import { type Length, lengthDimension, quantity } from "../measure/index.ts";
 import { type BedFill, bedFill } from "./bed-fill.ts";
-import type { BedSides } from "./bed-inside.ts";
+import { type BedSides, insideM } from "./bed-inside.ts";
 import { countLimits, depthLimits } from "./limits.ts";
-import type { SettlingMaterial } from "./settling-order.ts";
+import { type SettlingMaterial, settlingShares } from "./settling-order.ts";
 import { type TotalFill, totalFill } from "./total-fill.ts";
 
 /** One layer: a material and its settled thickness, 0 to 20 ft. */
@@ -59,11 +59,13 @@ export function layeredFill(
 ): LayeredFill {
   const given = new Given();
   const chosen = given.fields(options, ["options"]);
+  insideM(given, bed, ["bed"]);
   const nowM = given.si(chosen.depthNow ?? depthLimits.min, "length", ["depthNow"], depthLimits);
   const count = given.whole(chosen.count ?? 1, ["count"], countLimits);
   const thicknessesM = given.list(layers, ["layers"], 1).map((layer, at) => {
     const path = ["layers", at + 1, "thickness"];
-    const { thickness } = given.fields(layer, ["layers", at + 1]);
+    const { thickness, material } = given.fields(layer, ["layers", at + 1]);
+    settlingShares(given, material as SettlingMaterial, ["layers", at + 1, "material"]);
     return given.si(thickness, "length", path, depthLimits);
   });
   given.done();

@@ -65,8 +65,8 @@ export function plainOffer(given: Given, offer: Offer, path: Path): PlainOffer {
   const sizeM3 = given.si(row.size, "volume", [...path, "size"], bagLimits) || 1;
   const form = given.oneOf(row.form, ["bag", "bulk"], [...path, "form"]);
   const sizes = (key: string, otherwise: number, limits: typeof sizesLimits): number => {
-    const value = row[key] ?? otherwise;
-    if (value === otherwise) return otherwise;
+    const value = row[key] ?? undefined;
+    if (value === undefined) return otherwise;
     if (typeof value === "number") return given.plain(value, [...path, key], limits);
     return given.si(value, "volume", [...path, key], bagLimits) / sizeM3;
   };

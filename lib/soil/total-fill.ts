@@ -8,6 +8,7 @@ import {
   volumeDimension,
 } from "../measure/index.ts";
 import type { BedFill } from "./bed-fill.ts";
+import { areaLimits, volumeLimits } from "./limits.ts";
 
 /** The fills of several beds together. */
 export interface TotalFill {
@@ -23,7 +24,8 @@ export interface TotalFill {
  * alike in every bed, so the errors do not cancel. One bed's surplus is not put into another.
  *
  * @param fills results of `bedFill`, none included.
- * @throws ProblemError where this is no list, or an entry is no fill.
+ * @throws ProblemError where this is no list, or an entry is no fill of 0 to 10,000,000 m2 and
+ * 1,000,000 m3.
  * @rule totals = sums over the beds; low with low, high with high
  * @source common practice
  * @example
@@ -39,9 +41,9 @@ export function totalFill(fills: readonly BedFill[]): TotalFill {
     const row = given.fields(fill, path);
     const order = given.fields(row.order, [...path, "order"]);
     const volume = (value: unknown, ...place: string[]): number =>
-      given.si(value, "volume", [...path, ...place]);
+      given.si(value, "volume", [...path, ...place], volumeLimits);
     return {
-      areaM2: given.si(row.area, "area", [...path, "area"]),
+      areaM2: given.si(row.area, "area", [...path, "area"], areaLimits),
       thereM3: volume(row.there, "there"),
       settledM3: volume(row.settled, "settled"),
       lowM3: volume(order.low, "order", "low"),

@@ -1,0 +1,48 @@
+import { describe, expect, it } from "vitest";
+import * as lib from "../../lib/index.ts";
+import { anythingGoes } from "./bad-cases/anything-goes.ts";
+import { compostCases } from "./bad-cases/compost.ts";
+import { fastenerCases } from "./bad-cases/fasteners.ts";
+import { linerCases } from "./bad-cases/liner.ts";
+import { mulchCases } from "./bad-cases/mulch.ts";
+import { safetyCases } from "./bad-cases/safety.ts";
+import { soilCases } from "./bad-cases/soil.ts";
+import { type FolderCases, faultsOf } from "./bad-cases/walk.ts";
+
+const folders: Readonly<Record<string, FolderCases>> = {
+  compost: compostCases,
+  fasteners: fastenerCases,
+  liner: linerCases,
+  mulch: mulchCases,
+  safety: safetyCases,
+  soil: soilCases,
+};
+
+const functions = Object.entries(lib)
+  .filter(([, value]) => typeof value === "function")
+  .map(([name]) => name);
+const covered = Object.values(folders).flatMap((cases) => Object.keys(cases));
+const open = Object.keys(anythingGoes);
+
+describe("bad input", () => {
+  it("has cases for every function of the library, or a reason why none is bad", () => {
+    const without = functions.filter((name) => !covered.includes(name) && !open.includes(name));
+    expect(without).toEqual([]);
+  });
+
+  it("has cases for functions of the library alone, and once each", () => {
+    const all = [...covered, ...open];
+    expect(all.filter((name) => !functions.includes(name))).toEqual([]);
+    expect(all.filter((name, at) => all.indexOf(name) !== at)).toEqual([]);
+  });
+
+  for (const [folder, cases] of Object.entries(folders)) {
+    describe(`of ${folder} is a named problem`, () => {
+      it.each(Object.entries(cases))("%s", async (name, given) => {
+        const all = Array.isArray(given) ? given : [given];
+        const faults = await Promise.all(all.map((one) => faultsOf(name, one)));
+        expect(faults.flat()).toEqual([]);
+      });
+    });
+  }
+});

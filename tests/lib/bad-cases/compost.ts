@@ -1,0 +1,105 @@
+import { readLength } from "../../../lib/index.ts";
+import { area, label, length, mass, number, remark, type Sizes, volume } from "./leaves.ts";
+import { but, list, record, variant } from "./shape.ts";
+import type { FolderCases } from "./walk.ts";
+
+const fromNothing: Sizes = { zero: "fine" };
+const tenInches = readLength("10 in");
+
+/** A row of advice: between what depths something is spread. */
+export function depthAdvice(use: Readonly<Record<string, ReturnType<typeof label>>>) {
+  return record({
+    ...use,
+    depthLow: length("1 in", fromNothing),
+    depthHigh: length("3 in", { zero: "contradiction" }),
+    source: label("common practice"),
+  });
+}
+
+/** A least depth above the greatest, as both kinds of advice refuse it. */
+export const depthsSwapped = {
+  what: "a least depth above the greatest",
+  with: { "advice.depthLow": tenInches.ok ? tenInches.value : undefined },
+  outcome: "contradiction",
+  at: ["depthLow"],
+} as const;
+
+const loss = (good: number) =>
+  but(number(good, { optional: true, zero: "fine" }), variant("zero", 0, "fine", "contradiction"));
+const shareOf = (good: number) => number(good, { zero: "fine" });
+
+export const compostCases: FolderCases = {
+  carbonNitrogen: {
+    takes: {
+      inputs: list(
+        [
+          record({
+            mass: mass("40 lb", fromNothing),
+            carbon: shareOf(0.45),
+            nitrogen: shareOf(0.01),
+            moisture: number(0.1, { zero: "fine", optional: true }),
+          }),
+          record({
+            mass: mass("90 lb", fromNothing),
+            carbon: shareOf(0.45),
+            nitrogen: shareOf(0.03),
+          }),
+        ],
+        { empty: "missing" },
+      ),
+    },
+  },
+  compostOveruse: { takes: { options: record({ because: remark("bed 3") }, { optional: true }) } },
+  dressingAdvice: {
+    takes: {
+      depth: length("2 in", fromNothing),
+      advice: depthAdvice({ use: label("garden bed") }),
+    },
+    together: [depthsSwapped],
+  },
+  heapYield: {
+    takes: {
+      raw: volume("1 cu yd", fromNothing),
+      options: record(
+        { lossLow: loss(0.3), lossLikely: loss(0.5), lossHigh: loss(0.6) },
+        { optional: true },
+      ),
+    },
+    together: [
+      {
+        what: "a likely loss above the high one",
+        with: { "options.lossLikely": 0.8 },
+        outcome: "contradiction",
+        at: ["lossLikely"],
+      },
+    ],
+  },
+  moisturePartner: {
+    takes: {
+      mass: mass("90 lb", fromNothing),
+      options: record({
+        moisture: number(0.8, { zero: "contradiction" }),
+        partner: number(0.1, { zero: "fine" }),
+        goal: number(0.55, { zero: "contradiction" }),
+      }),
+    },
+    together: [
+      {
+        what: "a goal that mixing cannot reach",
+        with: { "options.goal": 0.95 },
+        outcome: "contradiction",
+        at: ["goal"],
+      },
+    ],
+  },
+  topDressing: {
+    takes: {
+      area: area("32 sq ft", fromNothing),
+      options: record({
+        depth: length("1 in", fromNothing),
+        onHand: volume("1 cu ft", { zero: "fine", optional: true }),
+        bag: volume("1 cu ft", { optional: true }),
+      }),
+    },
+  },
+};
