@@ -1,6 +1,7 @@
 import { type Money, requireMoney, requireNumber } from "../measure/index.ts";
 import { centsOf, moneyFromCents, wholeCents } from "./cents.ts";
 
+/** How a price is taxed. */
 export interface SalesTaxOptions {
   /** Whether the sum has the tax in it already, as is usual with euros. Default: false. */
   readonly included?: boolean;
@@ -15,7 +16,7 @@ export interface SalesTaxOptions {
  * @param options `included`: whether the sum has the tax in it; default false
  * @throws ProblemError where the sum is no money or the rate no number, or one is out of its range
  * @rule tax = sum x rate; included tax = sum x rate / (1 + rate); up from half a minor unit
- * @source streamlined-sales-tax-2018
+ * @source ssuta
  * @example
  * salesTax(money(100, "USD"), 0.06875) // => $6.88
  * salesTax(money(119, "EUR"), 0.19, { included: true }) // => €19.00

@@ -4,6 +4,7 @@ import type { Bought, ReceiptLine, YardReceipt } from "./receipt.ts";
 import { salesTax } from "./sales-tax.ts";
 import type { YardTerms } from "./yard-terms.ts";
 
+/** How prices are taxed and goods are fetched. */
 export interface YardReceiptOptions {
   /** Whether the prices have the tax in them. Default: false. */
   readonly taxIncluded?: boolean;
@@ -24,7 +25,7 @@ export interface YardReceiptOptions {
  * @param options `taxIncluded`, default false; `carPayload`, default no limit; `currency`
  * @throws ProblemError where a price is no money, a count no number, a tax not from 0 to 1
  * @rule total = sum of rounded lines + tax rounded once + delivery + trips x trip cost
- * @source streamlined-sales-tax-2018
+ * @source ssuta
  * @example
  * const terms = { yard: "Alder", tax: 0.0725, taxOn: "goods" };
  * const screws = { item: "3 in screws", use: "fasteners", size: 50, count: 3, price: money(0.9, "USD") };

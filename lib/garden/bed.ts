@@ -18,6 +18,7 @@ export interface Bed extends FrameSpec {
   readonly row: number | undefined;
 }
 
+/** Where a bed stands on the plan. */
 export interface BedPlace {
   /** Near-left corner. */
   readonly east: Length;

@@ -24,6 +24,15 @@ export interface BillRow {
  * @param bill as `gardenBill` gives it
  * @rule the totals of the rows add up to the bill's total
  * @source common practice
+ * @example
+ * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });
+ * const prices = readPrices(readCsv("yard,item,size,price\nAlder,compost,2 cu ft,5.10", "prices"));
+ * const yards = readYards(readCsv("yard,tax,trip_cost\nAlder,6 %,4", "yards"));
+ * const onHand = readOnHand(readCsv("", "onHand"));
+ * const boards = await planGardenBoards({ pieces: [], onHand, yards, prices }, { solve });
+ * const needs = [{ kind: "volume", item: "compost", use: "mulch", volume: times(5, cubicFoot), shares: [] }];
+ * const bill = gardenBill({ boards, needs, prices, yards, beds: [] });
+ * billRows(bill).map((row) => row.item) // => ["compost","tax","trips"]
  */
 export function billRows(bill: GardenBill): readonly BillRow[] {
   return [...bill.receipts.flatMap(receiptRows), ...bill.notSold.map(unsoldRow)];

@@ -1,11 +1,6 @@
-import {
-  type BedShare,
-  type BoardPrice,
-  type BoughtBoards,
-  type CountNeed,
-  cheapestPurchase,
-  type GoodsPrice,
-} from "../cost/index.ts";
+import type { BedShare, BoardPrice, CountNeed, GoodsPrice } from "../cost/index.ts";
+import { cheapestPurchase } from "../cost/purchase.ts";
+import type { BoughtBoards } from "../cost/shopping.ts";
 import type { BoardPlan, BuyLine } from "../lumber/index.ts";
 import { type Density, massDimension, quantity } from "../measure/index.ts";
 import { kindOf } from "./board-prices.ts";

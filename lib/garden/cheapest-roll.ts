@@ -1,4 +1,6 @@
-import { itemKey, type Need, type PriceLine, type SheetPrice, sizesNeeded } from "../cost/index.ts";
+import type { Need, PriceLine, SheetPrice } from "../cost/index.ts";
+import { itemKey } from "../cost/item-key.ts";
+import { sizesNeeded } from "../cost/sizes-needed.ts";
 
 /** The priced roll that serves a need for the least money, wherever it is sold. */
 export function cheapestRoll(need: Need, prices: readonly PriceLine[]): SheetPrice | undefined {

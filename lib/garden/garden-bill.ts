@@ -1,19 +1,17 @@
 import { type Caution, type Problem, ProblemError, type Remark } from "../check/index.ts";
+import { basketAt, betterBasket } from "../cost/basket.ts";
 import {
-  type Basket,
   type BedCost,
-  basketAt,
-  betterBasket,
-  indexPrices,
-  mergeNeeds,
   type Need,
   type NotSold,
   type PriceLine,
-  type Shopping,
   shareReceipts,
   type YardReceipt,
   type YardTerms,
 } from "../cost/index.ts";
+import { mergeNeeds } from "../cost/merge-needs.ts";
+import { indexPrices } from "../cost/price-index.ts";
+import type { Basket, Shopping } from "../cost/shopping.ts";
 import type { BoardPlan } from "../lumber/index.ts";
 import { type Money, minorDigits, moneyDimension, quantity } from "../measure/index.ts";
 import type { TableReading } from "../table/index.ts";
@@ -58,6 +56,7 @@ export interface GardenBill {
   readonly cautions: readonly Caution[];
 }
 
+/** The bill with another main yard. */
 export interface OtherYard {
   readonly yard: string;
   /** Null where the yard cannot give all boards. */
@@ -85,6 +84,15 @@ interface Option {
  * not one of the garden's (`unknown`)
  * @rule least of: boards + goods + tax + delivery + trips, over the yards
  * @source common practice
+ * @example
+ * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });
+ * const prices = readPrices(readCsv("yard,item,size,price\nAlder,compost,2 cu ft,5.10", "prices"));
+ * const yards = readYards(readCsv("yard,tax,trip_cost\nAlder,6 %,4", "yards"));
+ * const onHand = readOnHand(readCsv("", "onHand"));
+ * const boards = await planGardenBoards({ pieces: [], onHand, yards, prices }, { solve });
+ * const needs = [{ kind: "volume", item: "compost", use: "mulch", volume: times(5, cubicFoot), shares: [] }];
+ * const bill = gardenBill({ boards, needs, prices, yards, beds: [] });
+ * bill.total // => $20.22
  */
 export function gardenBill(input: BillInput, choices: Partial<MoneyChoices> = {}): GardenBill {
   const chosen = moneyChoices(choices);

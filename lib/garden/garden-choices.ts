@@ -46,6 +46,16 @@ export interface GardenChoices {
  * @param spec rows for `fill`, `topDressing`, `mulch` and `fastening`; all else may be left out
  * @rule what is given wins; what is not takes its default
  * @source common practice
+ * @example
+ * const row = (name) => published.materials.find((each) => each.material === name);
+ * const screws = [{ length: inch, diameter: times(0.138, inch) }];
+ * const spec = {
+ *   fill: [{ material: row("topsoil"), share: 3 }, { material: row("compost"), share: 1 }],
+ *   topDressing: { material: row("compost") },
+ *   mulch: { material: row("pine bark") },
+ *   fastening: { screws },
+ * };
+ * gardenChoices(spec).cutting.kerf // => 1/8 in
  */
 export function gardenChoices(spec: GardenChoicesSpec): GardenChoices {
   const frame = frameChoices(spec.frame);

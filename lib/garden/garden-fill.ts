@@ -46,7 +46,7 @@ export interface GardenFill {
  * @example
  * const soil = published.materials.find((row) => row.material === "topsoil");
  * const bed = toBed({ bed: "A", length: times(8, foot), width: times(4, foot), soilDepth: inch });
- * gardenFill([bed], [{ material: soil, share: 1 }]).total.settled // => 2.42 ft³
+ * gardenFill([bed], [{ material: soil, share: 1 }]).total.settled // => 2.42 cu ft
  */
 export function gardenFill(beds: readonly Bed[], parts: readonly FillPart[]): GardenFill {
   const material = soilBlend(parts);

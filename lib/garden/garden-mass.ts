@@ -17,6 +17,7 @@ export interface WeighedVolume {
   readonly material: SoilMaterial;
 }
 
+/** What is weighed. */
 export interface GardenMassInput {
   /** The boards bought and kept; null for none. */
   readonly boards: BoardPlan | null;
@@ -34,6 +35,7 @@ export interface MassRow {
   readonly wet: Range<Mass> | null;
 }
 
+/** What all of it weighs. */
 export interface GardenMass {
   readonly rows: readonly MassRow[];
   /** Of all rows, as bought and carried. */
@@ -48,7 +50,7 @@ export interface GardenMass {
  * @rule volume x density; low is added to low and high to high
  * @source common practice
  * @example
- * gardenMass({ boards: null, volumes: [] }).total.likely // => 0 oz
+ * gardenMass({ boards: null, volumes: [] }).total.likely // => 0 lb
  */
 export function gardenMass(input: GardenMassInput): GardenMass {
   const { boards, woodDensity, volumes } = input;

@@ -33,7 +33,7 @@ export interface GardenMulch extends MulchCover {
  * @example
  * const bark = published.materials.find((row) => row.material === "pine bark");
  * const bed = toBed({ bed: "A", length: times(8, foot), width: times(4, foot) });
- * gardenMulch([bed], { material: bark }).volume // => 2.42 ft³
+ * gardenMulch([bed], { material: bark }).volume // => 2.42 cu ft
  */
 export function gardenMulch(beds: readonly Bed[], choices: MulchChoices): GardenMulch {
   const { material, depth = inch, item = material.material } = choices;

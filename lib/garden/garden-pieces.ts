@@ -5,6 +5,7 @@ import type { Bed } from "./bed.ts";
 import type { HandPiece } from "./read-pieces.ts";
 import { timberOf } from "./timber-of.ts";
 
+/** What decides the timber, and what is cut besides. */
 export interface GardenPiecesOptions {
   /** The price list's lines, which decide what timber a piece takes. Default: none. */
   readonly prices?: readonly PriceLine[];

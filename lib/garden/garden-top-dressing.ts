@@ -35,7 +35,7 @@ export interface GardenTopDressing extends TopDressing {
  * @example
  * const compost = published.materials.find((row) => row.material === "compost");
  * const bed = toBed({ bed: "A", length: times(8, foot), width: times(4, foot) });
- * gardenTopDressing([bed], { material: compost }).toBuy // => 2.42 ft³
+ * gardenTopDressing([bed], { material: compost }).toBuy // => 2.42 cu ft
  */
 export function gardenTopDressing(
   beds: readonly Bed[],

@@ -10,6 +10,15 @@ import type { GardenBill } from "./garden-bill.ts";
  * piece longer than every board (`no-fit`), limits too small
  * @rule sum of the receipts
  * @source common practice
+ * @example
+ * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });
+ * const prices = readPrices(readCsv("yard,item,size,price\nAlder,compost,2 cu ft,5.10", "prices"));
+ * const yards = readYards(readCsv("yard,tax,trip_cost\nAlder,6 %,4", "yards"));
+ * const onHand = readOnHand(readCsv("", "onHand"));
+ * const boards = await planGardenBoards({ pieces: [], onHand, yards, prices }, { solve });
+ * const needs = [{ kind: "volume", item: "compost", use: "mulch", volume: times(5, cubicFoot), shares: [] }];
+ * const bill = gardenBill({ boards, needs, prices, yards, beds: [] });
+ * gardenTotal(bill) // => $20.22
  */
 export function gardenTotal(bill: GardenBill): Money {
   if (bill.boardProblems.length > 0) throw new ProblemError(bill.boardProblems);

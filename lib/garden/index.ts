@@ -1,6 +1,7 @@
 export type { Bed, BedPlace } from "./bed.ts";
 export { type BillRow, billRows } from "./bill-rows.ts";
-export { type BoardRow, boardsToBuy, type CutRow, cutRows } from "./board-rows.ts";
+export { type BoardRow, boardsToBuy } from "./boards-to-buy.ts";
+export { type CutRow, cutRows } from "./cut-rows.ts";
 export { type CuttingChoices, cuttingChoices } from "./cutting-choices.ts";
 export { type FrameChoices, frameChoices } from "./frame-choices.ts";
 export { type GardenBeds, gardenBeds } from "./garden-beds.ts";

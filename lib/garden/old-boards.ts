@@ -15,6 +15,7 @@ import type { Bed } from "./bed.ts";
 import { namesOf } from "./names-of.ts";
 import type { KeptBoards } from "./read-on-hand.ts";
 
+/** What was kept, and what wood weighs. */
 export interface OldBoardsOptions {
   /** The boards kept, which need not be carried away. Default: none. */
   readonly onHand?: TableReading<KeptBoards>;

@@ -59,6 +59,13 @@ export type GardenBoardsOptions = Partial<CuttingChoices> &
  * no plan is not thrown: it is in `problems` of the yard
  * @rule for each yard the least sum of board prices, proven
  * @source common practice
+ * @example
+ * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });
+ * const prices = readPrices(readCsv("yard,item,size,price\nAlder,compost,2 cu ft,5.10", "prices"));
+ * const yards = readYards(readCsv("yard,tax,trip_cost\nAlder,6 %,4", "yards"));
+ * const onHand = readOnHand(readCsv("", "onHand"));
+ * const boards = await planGardenBoards({ pieces: [], onHand, yards, prices }, { solve });
+ * boards.byYard[0].plan.buy // => []
  */
 export async function planGardenBoards(
   need: BoardNeed,

@@ -5,7 +5,8 @@ import type { Money } from "../measure/index.ts";
 import type { TableReading } from "../table/index.ts";
 import type { Bed } from "./bed.ts";
 import { type BillRow, billRows } from "./bill-rows.ts";
-import { type BoardRow, boardsToBuy, type CutRow, cutRows } from "./board-rows.ts";
+import { type BoardRow, boardsToBuy } from "./boards-to-buy.ts";
+import { type CutRow, cutRows } from "./cut-rows.ts";
 import { gardenBeds } from "./garden-beds.ts";
 import { type GardenBill, gardenBill } from "./garden-bill.ts";
 import { gardenCautions } from "./garden-cautions.ts";
@@ -67,6 +68,22 @@ export interface GardenPlan {
  * @throws ProblemError where two currencies are written or a choice is out of its range
  * @rule each part as its own function has it
  * @source common practice
+ * @example
+ * const row = (name) => published.materials.find((each) => each.material === name);
+ * const screws = [{ length: inch, diameter: times(0.138, inch) }];
+ * const spec = {
+ *   fill: [{ material: row("topsoil"), share: 3 }, { material: row("compost"), share: 1 }],
+ *   topDressing: { material: row("compost") },
+ *   mulch: { material: row("pine bark") },
+ *   fastening: { screws },
+ * };
+ * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });
+ * const prices = readPrices(readCsv("yard,item,size,price\nAlder,compost,2 cu ft,5.10", "prices"));
+ * const yards = readYards(readCsv("yard,tax,trip_cost\nAlder,6 %,4", "yards"));
+ * const onHand = readOnHand(readCsv("", "onHand"));
+ * const beds = readBeds(readCsv("bed,length,width", "beds"));
+ * const plan = await planGarden({ beds, onHand, yards, prices }, spec, { solve });
+ * plan.total // => $0.00
  */
 export async function planGarden(
   tables: GardenTables,

@@ -1,4 +1,5 @@
-import { type BedShare, type CountNeed, itemKey, type PriceLine } from "../cost/index.ts";
+import type { BedShare, CountNeed, PriceLine } from "../cost/index.ts";
+import { itemKey } from "../cost/item-key.ts";
 import type { Screw, ScrewChoice } from "../fasteners/index.ts";
 import { inch, type Length, millimetre, over, printQuantity } from "../measure/index.ts";
 import type { Bed } from "./bed.ts";

@@ -8,6 +8,7 @@ export interface CellPlace {
   readonly unit?: string;
 }
 
+/** Reads the text of one field. */
 export type CellReader<T> = (text: string, place: CellPlace) => Reading<T>;
 
 /** How one column of a table is read. */
@@ -16,16 +17,33 @@ export interface Column<T, Must extends boolean = boolean> {
   readonly read: CellReader<T>;
 }
 
-/** A column that every row fills in. */
+/**
+ * A column that every row fills in.
+ *
+ * @param read reads one field, given its place, the decimal mark and the heading's unit
+ * @rule a blank field is a problem
+ * @source common practice
+ * @example
+ * requiredColumn(readLength).must // => true
+ */
 export function requiredColumn<T>(read: CellReader<T>): Column<T, true> {
   return { must: true, read };
 }
 
-/** A column that may be left out or left blank. */
+/**
+ * A column that may be left out or left blank.
+ *
+ * @param read reads one field that is not blank
+ * @rule a blank field is undefined
+ * @source common practice
+ * @example
+ * optionalColumn(readLength).must // => false
+ */
 export function optionalColumn<T>(read: CellReader<T>): Column<T, false> {
   return { must: false, read };
 }
 
+/** The columns of a table, by name in small letters. */
 export type Columns = Readonly<Record<string, Column<unknown>>>;
 
 /** A row as read: blank fields of optional columns are undefined. */

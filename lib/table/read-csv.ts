@@ -1,5 +1,5 @@
 import { type Problem, ProblemError } from "../check/index.ts";
-import { type Field, splitRecords } from "./records.ts";
+import { type Field, nextField, splitRecords } from "./records.ts";
 import { fromSpreadsheetSafe } from "./spreadsheet-safe.ts";
 import type { TableText } from "./table-text.ts";
 
@@ -15,7 +15,7 @@ import type { TableText } from "./table-text.ts";
  * @param name the table's name, as it stands in the path of problems
  * @throws ProblemError where what is given is no text (`missing` for nothing, else `unreadable`)
  * @rule RFC 4180, with the separator found from the heading
- * @source RFC4180
+ * @source rfc-4180
  * @example
  * readCsv('bed;length\nA;2,4 m', "beds").rows // => [["A","2,4 m"]]
  * readCsv('bed,length\nA,8\' 3 1/2"', "beds").rows // => [["A","8' 3 1/2\""]]
@@ -68,16 +68,19 @@ function isBlankLine(record: readonly Field[]): boolean {
   return record.length === 1 && only !== undefined && only.text === "" && !only.quoted;
 }
 
+const separators = "\t;,";
+
+/** The separator the heading has most of, quoted fields apart. */
 function separatorOf(text: string): string {
-  const heading = text.replace(/^[\r\n]+/, "");
-  let best = ",";
-  let most = 0;
-  for (const separator of ["\t", ";", ","]) {
-    const [first = []] = splitRecords(heading, separator, 1);
-    if (first.length - 1 > most) {
-      best = separator;
-      most = first.length - 1;
-    }
+  const counts = new Map<string, number>();
+  let at = /^[\r\n]*/.exec(text)?.[0].length ?? 0;
+  for (;;) {
+    at = nextField(text, at, separators).end;
+    const separator = text[at];
+    if (separator === undefined || !separators.includes(separator)) break;
+    counts.set(separator, (counts.get(separator) ?? 0) + 1);
+    at += 1;
   }
-  return best;
+  const most = Math.max(0, ...counts.values());
+  return [...separators].find((separator) => counts.get(separator) === most) ?? ",";
 }

@@ -9,6 +9,14 @@ import type { TableText } from "./table-text.ts";
  * heading; a row with a problem is left out. Blank rows are passed over. Columns may stand in any
  * order; unknown ones give a remark. Where a column that must be there is missing or written twice,
  * no row can be trusted and none is given.
+ *
+ * @param table as `readCsv` gives it
+ * @param columns by name, each made by `requiredColumn` or `optionalColumn`
+ * @rule one record a row, of the columns that are known
+ * @source common practice
+ * @example
+ * const columns = { bed: requiredColumn(readLength), note: optionalColumn(readLength) };
+ * readRows(readCsv("bed\n8 ft\n8", "list"), columns).problems[0].path // => ["list",2,"bed"]
  */
 export function readRows<C extends Columns>(table: TableText, columns: C): TableReading<RowOf<C>> {
   const written = table.rows

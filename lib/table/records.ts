@@ -4,20 +4,22 @@ export interface Field {
   readonly quoted: boolean;
 }
 
+const isOneOf = (character: string | undefined, separators: string): boolean =>
+  character !== undefined && separators.includes(character);
+
 const isLineEnd = (character: string | undefined): boolean =>
   character === "\n" || character === "\r";
 
 /**
  * Splits text into records of fields. A field is quoted only if it begins with a quote and the
  * closing quote stands at its end; all other quotes are part of the text, as the inches in `8' 3"`.
- * Stops after `most` records.
  */
-export function splitRecords(text: string, separator: string, most = Infinity): Field[][] {
+export function splitRecords(text: string, separator: string): Field[][] {
   const records: Field[][] = [];
   let record: Field[] = [];
   let at = 0;
-  while (at <= text.length && records.length < most) {
-    const { field, end } = quotedField(text, at, separator) ?? bareField(text, at, separator);
+  while (at <= text.length) {
+    const { field, end } = nextField(text, at, separator);
     record.push(field);
     at = end;
     if (text[at] === separator) {
@@ -36,14 +38,19 @@ interface Step {
   readonly end: number;
 }
 
-function bareField(text: string, start: number, separator: string): Step {
+/** The field that begins here, up to one of the separators or the line's end. */
+export function nextField(text: string, start: number, separators: string): Step {
+  return quotedField(text, start, separators) ?? bareField(text, start, separators);
+}
+
+function bareField(text: string, start: number, separators: string): Step {
   let end = start;
-  while (end < text.length && text[end] !== separator && !isLineEnd(text[end])) end += 1;
+  while (end < text.length && !isOneOf(text[end], separators) && !isLineEnd(text[end])) end += 1;
   return { field: { text: text.slice(start, end).trim(), quoted: false }, end };
 }
 
-function quotedField(text: string, start: number, separator: string): Step | undefined {
-  const open = skipBlanks(text, start, separator);
+function quotedField(text: string, start: number, separators: string): Step | undefined {
+  const open = skipBlanks(text, start, separators);
   if (text[open] !== '"') return undefined;
   let at = open + 1;
   for (;;) {
@@ -54,8 +61,8 @@ function quotedField(text: string, start: number, separator: string): Step | und
       at = quote + 2;
       continue;
     }
-    const end = skipBlanks(text, quote + 1, separator);
-    const closes = end >= text.length || text[end] === separator || isLineEnd(text[end]);
+    const end = skipBlanks(text, quote + 1, separators);
+    const closes = end >= text.length || isOneOf(text[end], separators) || isLineEnd(text[end]);
     if (!closes) return undefined;
     return {
       field: { text: text.slice(open + 1, quote).replaceAll('""', '"'), quoted: true },
@@ -64,8 +71,8 @@ function quotedField(text: string, start: number, separator: string): Step | und
   }
 }
 
-function skipBlanks(text: string, start: number, separator: string): number {
+function skipBlanks(text: string, start: number, separators: string): number {
   let at = start;
-  while ((text[at] === " " || text[at] === "\t") && text[at] !== separator) at += 1;
+  while ((text[at] === " " || text[at] === "\t") && !isOneOf(text[at], separators)) at += 1;
   return at;
 }

@@ -9,7 +9,7 @@ import type { TableText } from "./table-text.ts";
  *
  * @param table any table of text
  * @rule RFC 4180: a field with a separator, a quote, a line end or outer blanks is quoted
- * @source RFC4180
+ * @source rfc-4180
  * @example
  * writeCsv(readCsv("bed,length\nA,8 ft 3 1/2 in", "beds")) // => "bed,length\nA,8 ft 3 1/2 in\n"
  */

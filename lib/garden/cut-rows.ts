@@ -1,34 +1,5 @@
 import type { BoardPlan } from "../lumber/index.ts";
-import { type Length, type Money, printQuantity, type UnitSystem } from "../measure/index.ts";
-import type { GardenBill } from "./garden-bill.ts";
-
-/** A line of the list to take to the yard. */
-export interface BoardRow {
-  readonly yard: string;
-  readonly section: string;
-  readonly timber: string;
-  readonly length: Length;
-  readonly count: number;
-  readonly price: Money;
-  readonly total: Money;
-}
-
-/**
- * The boards to buy, by yard.
- *
- * @param bill as `gardenBill` gives it; its boards, spare ones included
- * @rule the bill's lines of boards
- * @source common practice
- */
-export function boardsToBuy(bill: GardenBill): readonly BoardRow[] {
-  return bill.receipts.flatMap(({ yard, lines }) =>
-    lines.flatMap((line): BoardRow[] => {
-      const { board, count, price, total } = line;
-      if (board === undefined) return [];
-      return [{ yard, ...board, length: line.size as Length, count, price, total }];
-    }),
-  );
-}
+import { type Length, printQuantity, type UnitSystem } from "../measure/index.ts";
 
 /** One board that is used, bought or kept. */
 export interface CutRow {
@@ -51,6 +22,8 @@ export interface CutRow {
  * @param options `system` in which the pieces' lengths are written; default `us`
  * @rule the cuts of the plan
  * @source common practice
+ * @example
+ * cutRows(null) // => []
  */
 export function cutRows(
   plan: BoardPlan | null,
