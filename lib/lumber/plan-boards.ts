@@ -16,6 +16,7 @@ import { solveGroup } from "./solve-group.ts";
 import type { Solve, StopSignal } from "./solver.ts";
 import { unitsToLength, unitsUp } from "./whole-units.ts";
 
+/** The solver, and what else a board plan may need. */
 export interface PlanOptions {
   /** The solver of integer programmes to use. */
   readonly solve: Solve;

@@ -1,5 +1,6 @@
 import { type Path, type Problem, ProblemError, type Reading } from "../check/index.ts";
-import type { Length } from "../measure/index.ts";
+import { Checks, type Length } from "../measure/index.ts";
+import { checkSection } from "./checks.ts";
 import { dressedLengths, type Seasoning } from "./dressed-sizes.ts";
 import { inchesToLength, metresPerInch, metresToLength } from "./saw-length.ts";
 
@@ -15,6 +16,7 @@ export interface Section {
   readonly nominal: { readonly thickness: Length; readonly width: Length } | null;
 }
 
+/** Where a section's text stands, and how dry the lumber is. */
 export interface SectionOptions {
   /** Where the text stands, for the problem's place. */
   readonly path: Path;
@@ -181,11 +183,15 @@ export function readSection(text: string, options: SectionOptions): Reading<Sect
  *
  * @rule Dressed size at 19 % moisture or less (dry), or above (green), by the softwood standard.
  * @source ps20-20
- * @throws ProblemError (`unknown`) where the section has a nominal size outside the standard.
+ * @throws ProblemError where the section is missing or no section, or its nominal size is outside the
+ * standard (`unknown`), or the seasoning is another word (`unknown`)
  * @example
  * dressedSection(readSection("2x12", { path: [] }).value, "green").width // => 11 1/2 in
  */
 export function dressedSection(section: Section, seasoning: Seasoning): Section {
+  const checks = new Checks().choice(seasoning, ["dry", "green"], ["seasoning"]);
+  checkSection(checks, section, ["section"]);
+  checks.done();
   if (section.nominal === null) return section;
   const inches = (length: Length) => Number((length.si / metresPerInch).toFixed(6));
   const { thickness, width } = section.nominal;

@@ -28,7 +28,8 @@ function tightBoards(group: CuttingGroup, boards: readonly LaidBoard[]): TightBo
  * the fewest boards that need it; a plan that needs none would have been chosen at the same cost. So
  * whatever is left over-full here saves money. On an over-full board all pieces give alike; like
  * pieces of one bed all give what the neediest of them must; then each entry in turn takes back
- * what the others have made needless. In the end no entry could be left longer alone.
+ * what the others have made needless. In the end no entry could be left longer alone, by as much as
+ * the finest fraction in use (a sixteenth of an inch as a rule): lengths stay such as can be marked.
  */
 export function shortenings(
   group: CuttingGroup,
