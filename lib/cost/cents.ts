@@ -1,8 +1,12 @@
-import { type Money, minorDigits, quantity } from "../measure/index.ts";
+import { type Money, minorDigits, moneyDimension, quantity } from "../measure/index.ts";
 
 // Sums of money are worked out in whole minor units (cents), which binary numbers hold exactly.
 
-const moneyDimension = [0, 0, 0, 1, 0] as const;
+/** What a sum of money may be. */
+export const sumBounds = {
+  min: quantity(0, moneyDimension),
+  max: quantity(1_000_000_000, moneyDimension),
+};
 
 /** A whole number, halves away from zero, judged on the digits people see: 100.49999999999999 is 100.5. */
 export function wholeCents(cents: number): number {

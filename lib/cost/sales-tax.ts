@@ -1,5 +1,5 @@
 import { type Money, requireMoney, requireNumber } from "../measure/index.ts";
-import { centsOf, moneyFromCents, wholeCents } from "./cents.ts";
+import { centsOf, moneyFromCents, sumBounds, wholeCents } from "./cents.ts";
 
 /** How a price is taxed. */
 export interface SalesTaxOptions {
@@ -23,7 +23,7 @@ export interface SalesTaxOptions {
  */
 export function salesTax(sum: Money, rate: number, options: SalesTaxOptions = {}): Money {
   const { included = false } = options;
-  requireMoney(sum, ["sum"]);
+  requireMoney(sum, ["sum"], sumBounds);
   requireNumber(rate, ["rate"], { min: 0, max: 1 });
   const share = included ? rate / (1 + rate) : rate;
   return moneyFromCents(wholeCents(centsOf(sum) * share), sum.currency);

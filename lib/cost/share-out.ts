@@ -1,5 +1,5 @@
 import { type Money, requireMoney, requireNumber } from "../measure/index.ts";
-import { centsOf, moneyFromCents, wholeCents } from "./cents.ts";
+import { centsOf, moneyFromCents, sumBounds, wholeCents } from "./cents.ts";
 
 /**
  * Shares a sum of money out by weights so that the shares add up to the sum to the minor unit. Each
@@ -15,7 +15,7 @@ import { centsOf, moneyFromCents, wholeCents } from "./cents.ts";
  * shareOut(money(1, "USD"), [1, 1, 1])[0] // => $0.34
  */
 export function shareOut(sum: Money, weights: readonly number[]): Money[] {
-  requireMoney(sum, ["sum"]);
+  requireMoney(sum, ["sum"], sumBounds);
   weights.forEach((weight, index) => {
     requireNumber(weight, ["weights", index + 1], { min: 0, max: 1e15 });
   });

@@ -1,5 +1,6 @@
+import { type Problem, ProblemError } from "../check/index.ts";
 import { type Mass, type Money, requireMoney, requireNumber } from "../measure/index.ts";
-import { centsOf, moneyFromCents, wholeCents } from "./cents.ts";
+import { centsOf, moneyFromCents, sumBounds, wholeCents } from "./cents.ts";
 import type { Bought, ReceiptLine, YardReceipt } from "./receipt.ts";
 import { salesTax } from "./sales-tax.ts";
 import type { YardTerms } from "./yard-terms.ts";
@@ -23,7 +24,8 @@ export interface YardReceiptOptions {
  * @param bought what is bought there, none included: `count` from 0 to 1,000,000, `price` of one size
  * @param terms the yard's tax, trip cost and delivery
  * @param options `taxIncluded`, default false; `carPayload`, default no limit; `currency`
- * @throws ProblemError where a price is no money, a count no number, a tax not from 0 to 1
+ * @throws ProblemError where a price is no money, a count no number, a tax not from 0 to 1, or two
+ * currencies meet (`mixed-currency`)
  * @rule total = sum of rounded lines + tax rounded once + delivery + trips x trip cost
  * @source ssuta
  * @example
@@ -36,8 +38,8 @@ export function yardReceipt(
   terms: YardTerms,
   options: YardReceiptOptions = {},
 ): YardReceipt {
-  const { taxIncluded = false, currency = bought[0]?.price.currency } = options;
-  const lines = bought.map(receiptLine);
+  const { taxIncluded = false, currency = bought[0]?.price?.currency } = options;
+  const lines = bought.map((each, index) => receiptLine(each, index, currency));
   const goods = lines.reduce((sum, line) => sum + centsOf(line.total), 0);
   const isDelivered = lines.some((line) => line.delivered === true && line.count > 0);
   const delivery = isDelivered ? centsOfOptional(terms.delivery) : 0;
@@ -60,11 +62,24 @@ export function yardReceipt(
   };
 }
 
-function receiptLine(bought: Bought, index: number): ReceiptLine {
-  requireMoney(bought.price, ["bought", index + 1, "price"]);
+function receiptLine(bought: Bought, index: number, currency: string | undefined): ReceiptLine {
+  requireMoney(bought.price, ["bought", index + 1, "price"], sumBounds);
+  requireOneCurrency(bought.price, currency, index);
   requireNumber(bought.count, ["bought", index + 1, "count"], { min: 0, max: 1_000_000 });
   const cents = wholeCents(centsOf(bought.price) * bought.count);
   return { ...bought, total: moneyFromCents(cents, bought.price.currency) };
+}
+
+function requireOneCurrency(price: Money, currency: string | undefined, index: number): void {
+  if (price.currency === currency) return;
+  const problem: Problem = {
+    code: "mixed-currency",
+    path: ["bought", index + 1, "price"],
+    allowed: currency ?? "money without a currency, as the first line's",
+    received: price.currency ?? "money without a currency",
+    remedy: "Give all prices of one receipt in one currency; nothing is exchanged here.",
+  };
+  throw new ProblemError([problem]);
 }
 
 function centsOfOptional(money: Money | undefined): number {
