@@ -6,19 +6,23 @@ import type * as fields from "../../notebooks/fields/index.ts";
 // The types of what cells are handed. Where a name means something else in a cell than in the
 // library, it stands in `Changed`.
 
-/** A listed function that takes long: a cell calls it without its last argument and waits for it. */
+/** What the session gives a function that takes long, whoever calls it. */
+type GivenApart = "solve" | "progress" | "signal" | "remembered";
+
+/** A function that takes long, as cells call it: its last argument holds no more than choices. */
 type Apart<F> = F extends (...given: infer A) => infer R
-  ? Required<A> extends readonly [...infer D, unknown]
-    ? (...given: D) => R
+  ? Required<A> extends readonly [...infer D, infer O]
+    ? (...given: [...D, choices?: Omit<O, GivenApart>]) => R
     : never
   : never;
 
 interface Changed {
   readonly planBoards: Apart<typeof lib.planBoards>;
+  readonly planBoardsAtYard: Apart<typeof lib.planBoardsAtYard>;
+  readonly planGardenBoards: Apart<typeof lib.planGardenBoards>;
   readonly planGarden: Apart<typeof lib.planGarden>;
   readonly Plot: typeof plot;
   readonly aq: typeof arquero;
-  readonly published: Readonly<Record<string, readonly Readonly<Record<string, never>>[]>>;
 }
 
 type Handed = typeof lib & typeof fields;

@@ -3,8 +3,10 @@ import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import { type CompiledCell, compileNotebook } from "../../notebooks/engine/compile/index.ts";
 import type { DocumentProblem, Notebook } from "../../notebooks/engine/types/index.ts";
+import type { Published } from "../published.ts";
 import { root } from "../root.ts";
 import { cellModule, type Find, moduleName } from "./cell-module.ts";
+import { publishedTypes } from "./published-types.ts";
 
 export interface CheckOptions {
   /** Folder the generated modules are written to; it is emptied first. */
@@ -15,6 +17,7 @@ export interface CheckOptions {
   readonly types: string;
   /** The file whose types the doc comments in cells may name. */
   readonly library: string;
+  readonly published: Published;
 }
 
 /**
@@ -59,12 +62,13 @@ function fromDocument({ file, line, column = 1, message }: DocumentProblem): Fou
 function writeModules(
   documents: ReadonlyMap<string, Notebook>,
   cells: readonly CompiledCell[],
-  { folder, types, library }: CheckOptions,
+  { folder, types, library, published }: CheckOptions,
 ): ReadonlyMap<string, { readonly file: string; readonly find: Find }> {
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
   const to = (file: string): string => relative(folder, file).replaceAll("\\", "/");
-  writeFileSync(join(folder, "types.d.ts"), `export type * from ${JSON.stringify(to(types))};\n`);
+  writeFileSync(join(folder, "published.d.ts"), publishedTypes(published, to(library)));
+  writeFileSync(join(folder, "types.d.ts"), typesModule(to(types)));
   writeFileSync(join(folder, "tsconfig.json"), JSON.stringify(settings(folder)));
   const finders = new Map<string, { readonly file: string; readonly find: Find }>();
   for (const [file, notebook] of documents) {
@@ -76,6 +80,17 @@ function writeModules(
     finders.set(moduleName(file), { file, find });
   }
   return finders;
+}
+
+/** The types of what cells are handed, with those of the published tables. */
+function typesModule(types: string): string {
+  return [
+    `import type { CellNames as Names } from ${JSON.stringify(types)};`,
+    'import type { Published } from "./published.d.ts";',
+    `export type { Given, Operators, TableText, Value, Yielded } from ${JSON.stringify(types)};`,
+    "export type CellNames = Names & { readonly published: Published };",
+    "",
+  ].join("\n");
 }
 
 function settings(folder: string): object {

@@ -2,7 +2,9 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { readNotebook } from "../../notebooks/engine/document/index.ts";
 import type { Notebook } from "../../notebooks/engine/types/index.ts";
+import { loadPublished } from "../published.ts";
 import { out, root } from "../root.ts";
+import { dataFiles } from "../steps/made.ts";
 import { checkCells } from "./check-cells.ts";
 import { handedNames } from "./handed-names.ts";
 
@@ -20,6 +22,7 @@ export async function checkShippedCells(): Promise<readonly string[]> {
     names: await handedNames(),
     types: join(root, "build/cells/cell-names.d.ts"),
     library: join(root, "lib/index.ts"),
+    published: loadPublished(dataFiles()),
   });
   return problems.map((problem) => `notebooks/${problem}`);
 }

@@ -2,7 +2,9 @@ import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { checkCells } from "../../../build/cells/check-cells.ts";
 import { handedNames } from "../../../build/cells/handed-names.ts";
+import { loadPublished } from "../../../build/published.ts";
 import { out, root } from "../../../build/root.ts";
+import { dataFiles } from "../../../build/steps/made.ts";
 import { documentsOf } from "../../../notebooks/engine/document/index.ts";
 
 let names: ReadonlySet<string> = new Set();
@@ -17,6 +19,7 @@ function check(texts: Readonly<Record<string, string>>): readonly string[] {
     names,
     types: join(root, "build/cells/cell-names.d.ts"),
     library: join(root, "lib/index.ts"),
+    published: loadPublished(dataFiles()),
   });
 }
 
@@ -87,6 +90,21 @@ const faults: readonly Fault[] = [
     "an unknown name",
     ["it\n1 + soyl"],
     "n.md:3:5 soyl is not known: no cell of this notebook and nothing in the library has that name. Make a cell soyl, or name another.",
+  ],
+  [
+    "a function that takes long is handed its solver, not given one",
+    ["it\nplanBoards({ pieces: [], stock: [], kerf: inch, shortfall: inch }, { solve: 1 })"],
+    "n.md:3:70 Object literal may only specify known properties, and 'solve' does not exist in type",
+  ],
+  [
+    "a published table's numbers have their units",
+    ["it\npublished.bagSizes.map((bag) => bag.size + 1 * foot)"],
+    "n.md:3:44 Argument of type 'Length' is not assignable to parameter of type 'Volume'.",
+  ],
+  [
+    "a published table that is not there",
+    ["it\npublished.bagSize"],
+    "n.md:3:11 Property 'bagSize' does not exist on type 'Published'. Did you mean 'bagSizes'?",
   ],
   ["a call with too little", ["it\namount(foot)"], "n.md:3:1 Expected 2 arguments, but got 1."],
 ];
