@@ -8,13 +8,13 @@ import {
   isQuantity,
   type Length,
   over,
-  printQuantity,
   type Quantity,
   squareFoot,
   sumOf,
   times,
   type Volume,
 } from "../measure/index.ts";
+import { receivedText } from "../measure/received.ts";
 
 /** Area a volume covers, in one coat. */
 export type Coverage = Quantity<readonly [-1, 0, 0, 0, 0]>;
@@ -26,6 +26,7 @@ export interface SawnEnds {
   readonly ends: number;
 }
 
+/** What the label says, and how often it is brushed on. */
 export interface EndCutOptions {
   /** Area a volume covers in one coat, as the label says. Default: 100 ft2 a gallon, from memory. */
   readonly coverage?: Coverage;
@@ -33,6 +34,7 @@ export interface EndCutOptions {
   readonly coats?: number;
 }
 
+/** What seals the sawn ends. */
 export interface EndCutPreservative {
   /** Of all sawn ends, once. */
   readonly area: Area;
@@ -55,7 +57,7 @@ export interface EndCutPreservative {
  * @rule Volume = sum of thickness x width x ends, times coats, over the coverage.
  * @source awpa-m4-21, from memory
  * @example
- * endCutPreservative([{ section: { thickness: times(inch, 1.5), width: times(inch, 11.25) }, ends: 80 }]).area // => 9.38 ft²
+ * endCutPreservative([{ section: { thickness: times(inch, 1.5), width: times(inch, 11.25) }, ends: 80 }]).area // => 9.38 sq ft
  */
 export function endCutPreservative(
   sawn: readonly SawnEnds[],
@@ -98,8 +100,9 @@ function requireCoverage(coverage: unknown): void {
   } as const;
   const isArea = isQuantity(coverage) && coverage.dim.join() === "-1,0,0,0,0";
   if (!isArea || !Number.isFinite(coverage.si)) {
-    const received = isQuantity(coverage) ? printQuantity(coverage) : String(coverage);
-    const code = isArea ? "unreadable" : "wrong-unit";
+    const received = receivedText(coverage ?? undefined);
+    const isOther = typeof coverage === "number" ? Number.isFinite(coverage) : isQuantity(coverage);
+    const code = received === "" ? "missing" : isOther && !isArea ? "wrong-unit" : "unreadable";
     throw new ProblemError([{ ...problem, code, received }]);
   }
   const squareFeet = (coverage.si * gallon.si) / squareFoot.si;

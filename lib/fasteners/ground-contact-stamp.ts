@@ -9,6 +9,9 @@ export interface PreservativeRow {
   readonly heavyDuty: Density | null;
 }
 
+const retentions = ["aboveGround", "groundContact", "heavyDuty"] as const;
+
+/** What is known of the treated wood and its use. */
 export interface GroundContactOptions {
   /** The preservative's row, for its retention. Default: left out. */
   readonly preservative?: PreservativeRow;
@@ -16,6 +19,7 @@ export interface GroundContactOptions {
   readonly heavy?: boolean;
 }
 
+/** What boards of a bed must be stamped. */
 export interface GroundContactStamp {
   /** The use category to look for on the end tag. */
   readonly category: "UC4A" | "UC4B";
@@ -41,14 +45,14 @@ export function groundContactStamp(options: GroundContactOptions = {}): GroundCo
   requireRecord(options, ["options"]);
   const { preservative, heavy = false } = options;
   const checks = new Checks().choice(heavy, [true, false], ["heavy"]);
-  const column = heavy ? "heavyDuty" : "groundContact";
   if (preservative !== undefined) requireRecord(preservative, ["preservative"]);
-  const retention = preservative?.[column] ?? null;
-  if (retention !== null) {
-    const bounds = { above: times(poundPerCubicFoot, 0), max: times(poundPerCubicFoot, 10) };
-    checks.quantity(retention, "density", ["preservative", column], bounds);
+  const bounds = { above: times(poundPerCubicFoot, 0), max: times(poundPerCubicFoot, 10) };
+  for (const column of retentions) {
+    const held = preservative?.[column] ?? null;
+    if (held !== null) checks.quantity(held, "density", ["preservative", column], bounds);
   }
   checks.done();
+  const retention = preservative?.[heavy ? "heavyDuty" : "groundContact"] ?? null;
   const category = heavy ? "UC4B" : "UC4A";
   return {
     category,

@@ -1,15 +1,17 @@
 import { type Problem, ProblemError, requireRecords } from "../check/index.ts";
 import { foot, inch, over, requireQuantity } from "../measure/index.ts";
+import { receivedText } from "../measure/received.ts";
 import type { Screw } from "./screw.ts";
 
 /** Throws unless there is at least one screw and every one has a length and a diameter. */
 export function requireStock(stock: readonly Screw[]): void {
   if (!Array.isArray(stock) || stock.length === 0) {
+    const isNothing = stock === undefined || stock === null || Array.isArray(stock);
     const problem: Problem = {
-      code: "missing",
+      code: isNothing ? "missing" : "unreadable",
       path: ["stock"],
       allowed: "at least one screw with a length and a diameter",
-      received: "",
+      received: receivedText(stock ?? undefined),
       remedy: "Give the screws one can buy, as rows of the table of screws.",
     };
     throw new ProblemError([problem]);

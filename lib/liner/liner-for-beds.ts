@@ -34,6 +34,7 @@ export interface LinedBed extends LinedFrame {
   readonly count?: number;
 }
 
+/** How beds are lined, and the roll. */
 export interface LinerOptions extends LinerStripOptions {
   /** The roll as sold. */
   readonly roll: { readonly width: Length; readonly length: Length };
@@ -41,6 +42,7 @@ export interface LinerOptions extends LinerStripOptions {
   readonly stapleSpacing?: Length;
 }
 
+/** The liner of one bed, or of alike beds. */
 export interface BedLiner extends LinerStrip {
   readonly name: string;
   readonly count: number;
@@ -51,6 +53,7 @@ export interface BedLiner extends LinerStrip {
   readonly staples: number;
 }
 
+/** The liner of several beds. */
 export interface LinerPlan {
   /** How strips are cut from the roll, or `none` where there is nothing to line. */
   readonly way: "along" | "across" | "none";
@@ -97,6 +100,7 @@ export function linerForBeds(beds: readonly LinedBed[], options: LinerOptions): 
       max: times(foot, 1000),
     })
     .quantity(strip.lap ?? foot, "length", ["lap"], { min: times(inch, 6), max: times(foot, 4) })
+    .quantity(stapleSpacing, "length", ["stapleSpacing"], { min: inch, max: times(foot, 3) })
     .done();
   const strips = stripsOf(beds, strip);
   const loops: Loop[] = strips.map((made, at) => ({

@@ -36,6 +36,7 @@ export interface Lift {
   readonly grip?: "good" | "fair" | "poor";
 }
 
+/** What one person should lift at most, and why. */
 export interface WeightLimit {
   /** Recommended weight limit for the lift; zero where nobody should lift so. */
   readonly limit: Mass;
@@ -61,7 +62,7 @@ export interface WeightLimit {
  * @rule 23 kg x 25/H x (1 - 0.003 |V - 75|) x (0.82 + 4.5/D) x (1 - 0.0032 A) x pace x grip, cm and degrees.
  * @source niosh-94-110
  * @example
- * recommendedWeightLimit({ reach: times(centimetre, 25), from: times(centimetre, 55), to: times(centimetre, 150), liftsPerMinute: 3 }).limit // => 34.7 lb
+ * recommendedWeightLimit({ reach: times(centimetre, 25), from: times(centimetre, 55), to: times(centimetre, 150), liftsPerMinute: 3 }).limit // => 34.6 lb
  */
 export function recommendedWeightLimit(lift: Lift): WeightLimit {
   requireRecord(lift, ["lift"]);
@@ -133,6 +134,7 @@ export function liftingIndex(mass: Mass, limit: Mass): number {
   return over(mass, limit);
 }
 
+/** What is lifted. */
 export interface LiftingOptions extends CautionOptions {
   /** What is lifted. Default: not said. */
   readonly mass?: Mass;
@@ -188,6 +190,7 @@ export function lifting(options: LiftingOptions = {}): Caution {
  * cautionsForLift(times(pound, 40)).length // => 0
  */
 export function cautionsForLift(mass: Mass, options: CautionOptions = {}): readonly Caution[] {
+  requireRecord(options, ["options"]);
   checkMass(mass);
   return mass.si > LIFTING_LOAD_CONSTANT.si + 1e-9 ? [lifting({ ...options, mass })] : [];
 }

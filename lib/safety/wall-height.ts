@@ -7,6 +7,7 @@ export const DESIGNED_WALL_HEIGHT: Length = times(inch, 24);
 /** Retaining walls up to this, from the bottom of the footing, need no permit in the model code. */
 export const PERMIT_WALL_HEIGHT: Length = times(foot, 4);
 
+/** What is known of a wall. */
 export interface WallOptions extends CautionOptions {
   /** Height of the soil a wall holds, from the lower ground. Default: not said. */
   readonly height?: Length;
@@ -60,6 +61,7 @@ export function wallHeight(options: WallOptions = {}): Caution {
  * cautionsForWall(times(inch, 30), { because: "bed 14" }).length // => 1
  */
 export function cautionsForWall(height: Length, options: CautionOptions = {}): readonly Caution[] {
+  requireRecord(options, ["options"]);
   checkHeight(height);
   if (height.si <= DESIGNED_WALL_HEIGHT.si + 1e-9) return [];
   return [wallHeight({ ...options, height })];

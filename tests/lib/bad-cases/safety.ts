@@ -1,4 +1,4 @@
-import { choice, count, length, mass, number, remark, type Sizes, yesNo } from "./leaves.ts";
+import { choice, count, label, length, mass, number, remark, type Sizes, yesNo } from "./leaves.ts";
 import { but, record, variant } from "./shape.ts";
 import type { Cases, FolderCases } from "./walk.ts";
 
@@ -8,12 +8,11 @@ const caution: Cases = { takes: { options: record(because, { optional: true }) }
 
 // null says that nobody knows.
 const unknown = variant("null", null, "fine");
-const oldBoard = record({
-  ...because,
+const facts = {
   treated: but(yesNo(true, { optional: true }), unknown),
   boughtYear: but(count(1998, { optional: true }), unknown),
   sawn: yesNo(false, { optional: true }),
-});
+};
 const wall = length("36 in");
 
 export const safetyCases: FolderCases = {
@@ -21,7 +20,7 @@ export const safetyCases: FolderCases = {
   cautionsForLift: {
     takes: { mass: mass("60 lb", { zero: "fine" }), options: record(because, { optional: true }) },
   },
-  cautionsForOldBoard: { takes: { facts: oldBoard } },
+  cautionsForOldBoard: { takes: { facts: record({ ...facts, ...because }) } },
   cautionsForWall: { takes: { height: wall, options: record(because, { optional: true }) } },
   leadInOldSoil: caution,
   lifting: {
@@ -31,7 +30,7 @@ export const safetyCases: FolderCases = {
     takes: { mass: mass("60 lb", { zero: "fine" }), limit: mass("30 lb") },
   },
   localCodes: caution,
-  mayHoldArsenic: { takes: { facts: oldBoard } },
+  mayHoldArsenic: { takes: { facts: record({ ...facts, because: label("row 3") }) } },
   nailsInOldBoards: caution,
   neverBurn: caution,
   oldTreatedWood: caution,

@@ -104,7 +104,7 @@ describe("linerForBeds", () => {
     ]);
     expect(
       refusals(() => linerForBeds(beds(1), { roll: roll(2, 50), stapleSpacing: inches(0) })),
-    ).toEqual(["too-small spacing"]);
+    ).toEqual(["too-small stapleSpacing"]);
     const bad = { ...frame(8, 4), length: wrong(8) };
     expect(refusals(() => linerForBeds([bad], { roll: roll(2, 50) }))).toEqual([
       "wrong-unit beds.1.length",

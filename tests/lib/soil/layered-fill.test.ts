@@ -70,7 +70,7 @@ describe("layeredFill", () => {
       "wrong-unit bed.width",
     ]);
     expect(refusals(() => layeredFill(bed, wrong([{ thickness: inches(4) }])))).toContain(
-      "missing material",
+      "missing layers.1.material",
     );
   });
 });
