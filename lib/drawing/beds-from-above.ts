@@ -12,6 +12,7 @@ import { requireDrawable, requirePlace, requireSizes } from "./require-drawable.
 import { scaleBar } from "./scale-bar.ts";
 import { box, type Drawing, lines, picture, type Tree, words } from "./tree.ts";
 
+/** How beds are drawn from above. */
 export interface BedsDrawingOptions extends DrawingOptions {
   /** Boards used, as a board plan's `cuts`: those kept are drawn grey. Default: all new. */
   readonly cuts?: readonly DrawnBoard[];
@@ -71,16 +72,20 @@ interface Plan {
 }
 
 function captionFor(all: number, drawn: number, setInRows: number): string {
-  const rows =
-    setInRows === 0
-      ? []
-      : [
-          setInRows === drawn
-            ? "Set in rows, not your layout."
-            : `${setInRows} beds without a place are set in rows, not your layout.`,
-        ];
   const some = drawn < all ? [`The first ${drawn} of ${all} beds.`] : [];
-  return [...some, ...rows, "Boards are drawn thicker than they are."].join(" ");
+  return [
+    ...some,
+    ...rowsCaption(drawn, setInRows),
+    "Boards are drawn thicker than they are.",
+  ].join(" ");
+}
+
+function rowsCaption(drawn: number, setInRows: number): readonly string[] {
+  if (setInRows === 0) return [];
+  if (setInRows === drawn) return ["Set in rows, not your layout."];
+  const beds =
+    setInRows === 1 ? "1 bed without a place is" : `${setInRows} beds without a place are`;
+  return [`${beds} set in rows, not your layout.`];
 }
 
 /** How many boards of each part of each bed come from boards kept. */

@@ -28,6 +28,7 @@ export interface DrawnPlan {
   }[];
 }
 
+/** What every drawing takes: units and widths. */
 export interface DrawingOptions {
   /** Units of the labels. Default: `us`. */
   readonly units?: UnitSystem;

@@ -8,6 +8,15 @@ const systems: readonly UnitSystem[] = ["us", "metric"];
 /** Throws unless the units are known and the widths are drawable. */
 export function requireDrawable(units: unknown, widths: readonly unknown[]): void {
   const checks = new Checks().choice(units, systems, ["units"]);
+  if (widths.length === 0) {
+    checks.add({
+      code: "missing",
+      path: ["widths"],
+      allowed: "at least one width in pixels",
+      received: "",
+      remedy: "Give the widths it is drawn for, as [300, 720].",
+    });
+  }
   widths.forEach((width, at) => {
     checks.number(width, ["widths", at + 1], { min: 200, max: 2000 });
   });

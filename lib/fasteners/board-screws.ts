@@ -13,6 +13,7 @@ import {
 import { requireStock } from "./require-stock.ts";
 import type { Screw, ScrewChoice, ScrewOffer } from "./screw.ts";
 
+/** Two pieces held by a screw through the first. */
 export interface BoardJoint {
   /** Thickness of the board the screw goes through first. */
   readonly board: Length;
@@ -20,6 +21,7 @@ export interface BoardJoint {
   readonly into: Length;
 }
 
+/** The screws one can buy, and how the joint is loaded. */
 export interface BoardScrewsOptions<S extends Screw> {
   /** Screws one can buy. */
   readonly stock: readonly S[];

@@ -1,6 +1,7 @@
 import { requireRecord } from "../check/index.ts";
 import { Checks } from "../measure/index.ts";
 
+/** How many frames, and what the plates are like. */
 export interface CornerPlatesOptions {
   /** How many such frames. Default: 1. */
   readonly frames?: number;
@@ -12,6 +13,7 @@ export interface CornerPlatesOptions {
   readonly corners?: number;
 }
 
+/** Corner plates and their screws. */
 export interface CornerPlates {
   readonly plates: number;
   /** One for each hole of each plate. */

@@ -9,6 +9,7 @@ export interface FastenerMetalOptions {
   readonly place?: "outdoors" | "in soil" | "near salt";
 }
 
+/** The metal to buy, in words. */
 export interface FastenerMetal {
   /** For nails, screws and bolts. */
   readonly screws: string;

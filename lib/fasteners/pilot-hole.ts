@@ -11,7 +11,7 @@ import { Checks, inch, type Length, over, times } from "../measure/index.ts";
  * @rule 70 % of the root diameter in softwood, 90 % in dense wood (specific gravity over 0.6).
  * @source nds-commentary-screws
  * @example
- * pilotHole(times(inch, 0.15), { specificGravity: 0.49 }) // => 1/8 in
+ * pilotHole(times(inch, 0.15), { specificGravity: 0.49 }) // => 0.105 in
  */
 export function pilotHole(root: Length, options: { readonly specificGravity: number }): Length {
   requireRecord(options, ["options"]);

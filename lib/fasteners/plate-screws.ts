@@ -13,6 +13,7 @@ import {
 import { requireStock } from "./require-stock.ts";
 import type { Screw, ScrewChoice } from "./screw.ts";
 
+/** The screws one can buy, and the wood left before the point. */
 export interface PlateScrewsOptions<S extends Screw> {
   /** Screws one can buy. */
   readonly stock: readonly S[];

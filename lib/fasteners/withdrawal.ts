@@ -21,6 +21,7 @@ export const newton: Force = quantity(1, [1, 1, -2, 0, 0]);
 /** One pound-force: a pound under standard gravity, 9.80665 m/s2 exactly. @source nist-sp-811 */
 export const poundForce: Force = quantity(pound.si * 9.80665, [1, 1, -2, 0, 0]);
 
+/** A fastener, the wood, and how its fibres lie. */
 export interface WithdrawalOptions {
   readonly fastener: "wood screw" | "nail" | "lag screw";
   /** Specific gravity of the wood, oven-dry weight and volume, 0.2 to 1.2. */
@@ -62,6 +63,7 @@ export function withdrawal(options: WithdrawalOptions): ForcePerLength {
   return times(over(poundForce, inch), poundsPerInch);
 }
 
+/** A fastener through one piece into another. */
 export interface PenetrationJoint {
   readonly fastener: "wood screw" | "nail" | "lag screw";
   readonly length: Length;

@@ -15,6 +15,7 @@ import { insideOf, type LinedFrame, requireFrame } from "./liner-strip.ts";
 /** What lies under the soil: nothing, a sheet with holes, or wire mesh against burrowers. */
 export type FloorKind = "open" | "sheet" | "mesh";
 
+/** What lies on a floor and how it is sold. */
 export interface BedFloorOptions {
   readonly kind: FloorKind;
   /** How it is sold. */
@@ -23,6 +24,7 @@ export interface BedFloorOptions {
   readonly lap?: Length;
 }
 
+/** What covers the floor of one bed. */
 export interface BedFloor {
   /** Inside the boards; zero for an open floor. */
   readonly area: Area;

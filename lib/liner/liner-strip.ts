@@ -21,6 +21,7 @@ export interface LinedFrame {
   readonly section: { readonly thickness: Length; readonly width: Length };
 }
 
+/** How far the sheet is turned and lapped. */
 export interface LinerStripOptions {
   /** Sheet turned over the top edge. Default: the thickness of the board, its most. */
   readonly overTop?: Length;
@@ -30,6 +31,7 @@ export interface LinerStripOptions {
   readonly lap?: Length;
 }
 
+/** The strip of sheet of one frame. */
 export interface LinerStrip {
   readonly wallHeight: Length;
   /** Of the sheet: wall, turned over the top, turned under the lower edge. */

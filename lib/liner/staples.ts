@@ -1,6 +1,7 @@
 import { requireRecord } from "../check/index.ts";
 import { Checks, foot, inch, type Length, over, times } from "../measure/index.ts";
 
+/** How staples are set. */
 export interface StapleOptions {
   /** Distance between staples. Default: 12 in. */
   readonly spacing?: Length;
