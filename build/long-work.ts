@@ -7,6 +7,7 @@ type Slow = (...given: readonly unknown[]) => Promise<unknown>;
 const listed: Readonly<Record<string, number>> = {
   planBoards: 1,
   planBoardsAtYard: 2,
+  planGardenBoards: 1,
   planGarden: 2,
 };
 

@@ -65,7 +65,11 @@ async function buildFrame(): Promise<void> {
 /** The room's parts: the room itself, and what is only sent where a notebook names it. */
 async function buildRoom(): Promise<void> {
   for (const name of ["room", "plot", "arquero", "work"])
-    writeFileSync(join(site, "room", `${name}.js`), await bundleText(`build/site/${name}.ts`));
+    writeFileSync(
+      join(site, "room", `${name}.js`),
+      // The solver's loader names modules of Node, which it asks for only there.
+      await bundleText(`build/site/${name}.ts`, { external: ["node:*"] }),
+    );
 }
 
 function copyFonts(): void {

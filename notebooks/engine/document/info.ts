@@ -32,14 +32,21 @@ function named(kind: "cell" | "table", words: readonly string[]): Info {
   let title: string | undefined;
   let pinned = false;
   let quiet = false;
+  let folded = false;
   const unknown: string[] = [];
   for (const word of words.slice(named ? 1 : 0)) {
     if (word === "pinned") pinned = true;
     else if (word === "quiet") quiet = true;
+    else if (word === "folded") folded = true;
     else if (title === undefined && /^"[^"]*\S[^"]*"$/.test(word)) title = word.slice(1, -1).trim();
     else unknown.push(word);
   }
-  return { kind, name, hints: { pinned, quiet, title: title ?? titleFromName(name) }, unknown };
+  return {
+    kind,
+    name,
+    hints: { pinned, quiet, folded, title: title ?? titleFromName(name) },
+    unknown,
+  };
 }
 
 /** Undefined where a `uses` block may name the file, else what is wrong with it. */

@@ -107,7 +107,7 @@ function ours(place: Place, fence: Fence, info: Info): Block {
       "unknown-hint",
       fence.from,
       [name],
-      `${word} after the name ${name} is not known. What may stand there: pinned, quiet, a title in double quotes.`,
+      `${word} after the name ${name} is not known. What may stand there: pinned, quiet, folded, a title in double quotes.`,
     );
   }
   const content = fence.content.replace(/\n$/, "");

@@ -45,15 +45,6 @@ export class Book {
           this.defaults.set(idOf(file, block.name), readDefault(block, readCsv));
   }
 
-  /** The texts of all documents, by file, as the closed room takes them. */
-  texts(): Readonly<Record<string, string>> {
-    const all = [...this.documents].map(([file, { blocks }]) => {
-      const text = blocks.map((block) => block.text).join("");
-      return [file, text] as const;
-    });
-    return Object.fromEntries(all);
-  }
-
   /** The cell a name stands for in a document: its own, or one of a notebook it uses. */
   find(name: string, file: string): CellId | undefined {
     const blocks = this.documents.get(file)?.blocks ?? [];

@@ -72,7 +72,7 @@ export class Driver {
       kind: "open",
       session: this.session,
       main: book.main.file,
-      documents: book.texts(),
+      documents: Object.fromEntries(book.documents),
       entered: Object.fromEntries(book.entered),
       surroundings: { units: this.units, today },
       stopped: [...this.stopped],

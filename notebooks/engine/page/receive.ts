@@ -14,7 +14,7 @@ const outlineCell = record({
   file: short,
   line: finite,
   what: word("cell", "table"),
-  hints: record({ pinned: yesNo, quiet: yesNo, title: short }),
+  hints: record({ pinned: yesNo, quiet: yesNo, folded: yesNo, title: short }),
   formula: text(200_000),
   takes: ids,
   gives: ids,

@@ -1,5 +1,5 @@
 import type { Surroundings, Units } from "./host.ts";
-import type { DocumentProblem, Hints } from "./notebook.ts";
+import type { DocumentProblem, Hints, Notebook } from "./notebook.ts";
 import type { CellError, Shown, ShownCaution, ShownEntry, ShownProblem } from "./shown.ts";
 import type { TableText } from "./table-text.ts";
 
@@ -14,9 +14,9 @@ export type ToRoom =
   | {
       readonly kind: "open";
       readonly session: number;
-      /** The file shown, and the text of it and of every file it uses, by name. */
+      /** The file shown; it and every file it uses, read into blocks, by name. */
       readonly main: string;
-      readonly documents: Readonly<Record<string, string>>;
+      readonly documents: Readonly<Record<string, Notebook>>;
       readonly entered: Entered;
       readonly surroundings: Surroundings;
       /** Cells that ran without an end and were stopped: not started until they are tried again. */

@@ -30,6 +30,8 @@ export interface Hints {
   readonly pinned: boolean;
   /** Not drawn in the reading view: a step between. */
   readonly quiet: boolean;
+  /** Drawn folded under its title: long, and seldom read whole. */
+  readonly folded: boolean;
   /** What people call it: the text in quotes after the name; else made from the name. */
   readonly title: string;
 }

@@ -1,5 +1,4 @@
 import { compileNotebook, type Program } from "../compile/index.ts";
-import { documentsOf } from "../document/index.ts";
 import { createSession, type Session } from "../run/index.ts";
 import type { CellId, CellState, FromRoom, Host, ToRoom } from "../types/index.ts";
 
@@ -39,7 +38,7 @@ function begin(opening: Opening, host: Host, send: (message: FromRoom) => void):
   const { session: number, main, documents, entered, surroundings } = opening;
   const stopped: ReadonlySet<CellId> = new Set(opening.stopped ?? []);
   const names = new Set(Object.keys(host.names));
-  const compiled = compileNotebook({ main, documents: documentsOf(documents), names });
+  const compiled = compileNotebook({ main, documents: new Map(Object.entries(documents)), names });
   const session = createSession({
     host,
     program: withStopped(compiled, stopped),
