@@ -38,7 +38,7 @@ export class CellSlot implements CellView {
       "div",
       { class: "cell", id: slotId(id), tabindex: -1 },
       this.name,
-      this.holder,
+      this.folded(),
       this.progress.element,
       this.aside,
     );
@@ -65,6 +65,14 @@ export class CellSlot implements CellView {
       this.holder.removeAttribute("aria-busy");
       this.progress.hide();
     }
+  }
+
+  /** What is long and seldom read whole is folded under its title. */
+  private folded(): HTMLElement {
+    const { book } = this.context;
+    if (!book.block(this.id)?.hints.folded) return this.holder;
+    const title = el("summary", {}, el("b", {}, book.title(this.id)));
+    return el("details", { class: "fold" }, title, this.holder);
   }
 
   private show(state: CellState, outline: OutlineCell | undefined): void {

@@ -1,8 +1,7 @@
 import type { ShownDrawing } from "../types/index.ts";
 import { buildTree } from "./build-tree.ts";
 import { el, freshId } from "./dom.ts";
-
-const all = new Set<DrawingView>();
+import { onPaper, sheetWidth } from "./on-paper.ts";
 
 /**
  * A drawing in the form for the width it has. It is drawn anew when its width passes into another
@@ -20,7 +19,10 @@ export class DrawingView {
 
   constructor() {
     this.element.append(this.heading, this.holder, this.caption);
-    all.add(this);
+    onPaper(this.element, {
+      begin: () => this.chooseFor(sheetWidth),
+      end: () => this.chooseFor(undefined),
+    });
     new ResizeObserver(() => this.choose()).observe(this.holder);
   }
 
@@ -34,13 +36,9 @@ export class DrawingView {
     this.choose();
   }
 
-  /** Draws for a sheet of this width (CSS pixels), or for the screen again. */
-  static forPaper(width: number | undefined): void {
-    for (const view of all) {
-      if (!view.element.isConnected) continue;
-      view.paperWidth = width;
-      view.choose();
-    }
+  private chooseFor(paperWidth: number | undefined): void {
+    this.paperWidth = paperWidth;
+    this.choose();
   }
 
   private choose(): void {

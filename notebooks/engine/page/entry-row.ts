@@ -2,9 +2,8 @@ import type { CellId, CellState } from "../types/index.ts";
 import type { CellView, Context } from "./context.ts";
 import { button, el, freshId } from "./dom.ts";
 import { type EntryField, entryField } from "./entry-field.ts";
-import { figureNodes } from "./figure-text.ts";
+import { figureNodes, splitUnit } from "./figure-text.ts";
 import { splitMark } from "./marks.ts";
-import { splitUnit } from "./result-row.ts";
 import { sourceNodes } from "./sources.ts";
 
 /** An entry in a row: its words at the left, its tray in the figures' column. */
@@ -33,7 +32,7 @@ export class EntryRow implements CellView {
     this.kind = kind;
     this.field?.show(entry);
     this.hint.replaceChildren(
-      [entry.hint, entry.limits && `From ${entry.limits}.`].filter(Boolean).join(" "),
+      [entry.hint, limitWords(entry.limits)].filter(Boolean).join(" "),
       ...(entry.sources?.length
         ? [" Usual value: ", ...sourceNodes(entry.sources, this.context.sources), "."]
         : []),
@@ -107,4 +106,11 @@ export class EntryRow implements CellView {
     const [number, unit] = splitUnit(words);
     this.second.replaceChildren(el("span", {}, ...figureNodes(number)), el("span", {}, unit));
   }
+}
+
+/** "1/16 in to 6 in" and "at most 20" as sentences. */
+function limitWords(limits: string | undefined): string {
+  if (limits === undefined || limits === "" || limits.startsWith("or ")) return "";
+  const words = / to /.test(limits) ? `from ${limits}` : limits;
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 }

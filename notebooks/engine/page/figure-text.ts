@@ -22,3 +22,9 @@ export function figureNodes(text: string): (Node | string)[] {
 // A nominal section such as 5/4x6 is no fraction, nor is a date; a fraction has a space, a quote
 // mark or the end after it.
 const fraction = /(?<![\d/.])(\d+\s)?(\d{1,2})[/⁄](2|3|4|8|16|32|64)(?=$|[\s″"′',;–)])/g;
+
+/** "1.91 m³" as its digits and its unit; a text that has no such end stays whole. */
+export function splitUnit(text: string): readonly [number: string, unit: string] {
+  const found = /^(.*[\d⁄½¼¾])\s+([^\d\s]\S*(?:\s[^\d\s]\S*)?)$/.exec(text);
+  return found ? [found[1] ?? text, found[2] ?? ""] : [text, ""];
+}

@@ -1,10 +1,16 @@
 import type { CellId, CellState, Figure, Shown } from "../types/index.ts";
+import { splitUnit } from "./figure-text.ts";
+
+/** Words as a figure: "34 boards" has digits and a unit. */
+export function figureOfText(text: string): Figure {
+  const [number, unit] = splitUnit(text);
+  return { text, number, unit };
+}
 
 /** The one figure that stands for a value: its own, or the first of a record. */
 export function mainFigure(shown: Shown | undefined): Figure | undefined {
   if (shown?.kind === "figure") return shown.figure;
-  if (shown?.kind === "text" && shown.text.length <= 60)
-    return { text: shown.text, number: shown.text, unit: "" };
+  if (shown?.kind === "text" && shown.text.length <= 60) return figureOfText(shown.text);
   if (shown?.kind === "record")
     for (const field of shown.fields) {
       const figure = mainFigure(field.shown);

@@ -1,7 +1,4 @@
-import { DrawingView } from "./drawing-view.ts";
-
-/** What an A4 sheet has between its margins, in CSS pixels; Letter has a little more. */
-const sheetWidth = 687;
+import { tellPaper } from "./on-paper.ts";
 
 /** Makes the page ready for paper whenever it is printed, and for the screen again after. */
 export function readyForPaper(title: string): void {
@@ -12,13 +9,13 @@ export function readyForPaper(title: string): void {
   let tallyWasOpen = true;
   const tally = () => document.querySelector<HTMLDetailsElement>(".tallybox");
   addEventListener("beforeprint", () => {
-    DrawingView.forPaper(sheetWidth);
+    tellPaper(true);
     const box = tally();
     tallyWasOpen = box?.open ?? true;
     if (box) box.open = true;
   });
   addEventListener("afterprint", () => {
-    DrawingView.forPaper(undefined);
+    tellPaper(false);
     const box = tally();
     if (box) box.open = tallyWasOpen;
   });

@@ -1,7 +1,8 @@
 import type { CellId, CellState, Figure, OutlineCell } from "../types/index.ts";
 import type { CellView, Context } from "./context.ts";
 import { el } from "./dom.ts";
-import { figureNodes } from "./figure-text.ts";
+import { figureNodes, splitUnit } from "./figure-text.ts";
+import { figureOfText } from "./moves.ts";
 import { WorkingView } from "./working.ts";
 
 /** A result: its name at the left, its figure at the right, its working folded under the name. */
@@ -30,8 +31,9 @@ export class ResultRow implements CellView {
     this.element.classList.toggle("moved", was !== undefined);
     if (shown?.kind === "figure") this.value.replaceChildren(...figureParts(shown.figure, was));
     else if (shown?.kind === "text") {
-      const number = shown.text;
-      this.value.replaceChildren(...figureParts({ text: number, number, unit: "" }, was, "words"));
+      const figure = figureOfText(shown.text);
+      const kind = figure.unit === "" ? "words" : "";
+      this.value.replaceChildren(...figureParts(figure, was, kind));
     }
     this.left.textContent = state?.leftOut ?? "";
     this.left.hidden = state?.leftOut === undefined;
@@ -63,10 +65,4 @@ function wasPart({ number }: Figure): HTMLElement {
     el("span", {}, "was ", el("s", {}, ...figureNodes(number))),
     el("span"),
   );
-}
-
-/** "1.91 m³" as its digits and its unit; a text that has no such end stays whole. */
-export function splitUnit(text: string): readonly [number: string, unit: string] {
-  const found = /^(.*[\d⁄½¼¾])\s+([^\d\s]\S*(?:\s[^\d\s]\S*)?)$/.exec(text);
-  return found ? [found[1] ?? text, found[2] ?? ""] : [text, ""];
 }

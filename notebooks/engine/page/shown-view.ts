@@ -3,18 +3,20 @@ import { cautionView } from "./caution-view.ts";
 import { el } from "./dom.ts";
 import { DrawingView } from "./drawing-view.ts";
 import { figureNodes } from "./figure-text.ts";
+import { figureOfText } from "./moves.ts";
 import { figureParts } from "./result-row.ts";
 import type { Sources } from "./sources.ts";
-import { tableView } from "./table-view.ts";
+import { TableView } from "./table-view.ts";
 
 /**
  * A value that is no single figure: its parts as rows of the ruled page, tables and drawings across
- * it. A drawing that was there keeps its place and is only drawn anew.
+ * it. A drawing or a table that was there keeps its place and is only drawn anew.
  */
 export class ShownView {
   readonly element = el("div", { class: "parts" });
   private readonly sources: Sources;
   private drawing: DrawingView | undefined;
+  private table: TableView | undefined;
   private last = "";
 
   constructor(sources: Sources) {
@@ -27,14 +29,18 @@ export class ShownView {
     this.last = key;
     if (shown.kind === "drawing") {
       this.drawing ??= new DrawingView();
-      if (this.drawing.element.parentElement !== this.element)
-        this.element.replaceChildren(this.drawing.element);
+      this.hold(this.drawing.element);
       this.drawing.show(shown.drawing);
-      return;
-    }
-    this.drawing = undefined;
-    // Folded parts that were open stay open, by their place.
-    this.element.replaceChildren(...partsOf(shown, title, this.sources));
+    } else if (shown.kind === "table") {
+      this.table ??= new TableView();
+      this.hold(this.table.element);
+      this.table.show(shown, title);
+    } else this.element.replaceChildren(...partsOf(shown, title, this.sources));
+  }
+
+  private hold(part: HTMLElement): void {
+    if (part.parentElement !== this.element || this.element.childElementCount > 1)
+      this.element.replaceChildren(part);
   }
 }
 
@@ -47,9 +53,9 @@ function partsOf(shown: Shown, title: string, sources: Sources): HTMLElement[] {
     case "text":
       return [textRow(title, shown.text)];
     case "table":
-      return [tableView(shown, title)];
+      return [tablePart(shown, title)];
     case "table-text":
-      return [tableView(plainTable(shown), title)];
+      return [tablePart(plainTable(shown), title)];
     case "record":
       return [
         nameRow(title),
@@ -78,8 +84,10 @@ function nameRow(title: string): HTMLElement {
 }
 
 function textRow(title: string, text: string): HTMLElement {
-  if (text.length <= 24 && !text.includes("\n"))
-    return rowOf(title, figureParts({ text, number: text, unit: "" }, undefined, "words"));
+  if (text.length <= 24 && !text.includes("\n")) {
+    const figure = figureOfText(text);
+    return rowOf(title, figureParts(figure, undefined, figure.unit === "" ? "words" : ""));
+  }
   return el(
     "div",
     { class: "row words" },
@@ -111,6 +119,12 @@ function listParts({ items, more }: ShownList, title: string, sources: Sources):
     ),
     ...(rest ? [rest] : []),
   ];
+}
+
+function tablePart(shown: Extract<Shown, { readonly kind: "table" }>, title: string): HTMLElement {
+  const view = new TableView();
+  view.show(shown, title);
+  return view.element;
 }
 
 function drawingPart({ drawing }: Extract<Shown, { readonly kind: "drawing" }>): HTMLElement {

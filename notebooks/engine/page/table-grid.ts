@@ -1,6 +1,7 @@
 import type { PlacedProblem } from "./context.ts";
 import { button, el, freshId, setAttribute } from "./dom.ts";
 import { splitMark } from "./marks.ts";
+import { onPaper } from "./on-paper.ts";
 import { headingWords, isFigures, placeOf, type Rows } from "./table-rows.ts";
 
 export interface GridEvents {
@@ -52,8 +53,10 @@ export class TableGrid {
       const at = placeOfField(event.target);
       if (at) this.events.focused(at.row);
     });
-    addEventListener("beforeprint", () => this.drawWith(Number.POSITIVE_INFINITY));
-    addEventListener("afterprint", () => this.drawWith(windowOnScreen));
+    onPaper(this.element, {
+      begin: () => this.drawWith(Number.POSITIVE_INFINITY),
+      end: () => this.drawWith(windowOnScreen),
+    });
   }
 
   /** Draws the rows anew; what had focus keeps it. */
@@ -90,7 +93,7 @@ export class TableGrid {
 
   /** On paper all rows are drawn. */
   private drawWith(size: number): void {
-    if (this.rows.length <= windowOnScreen || !this.element.isConnected) return;
+    if (this.rows.length <= windowOnScreen) return;
     this.size = size;
     this.draw();
   }

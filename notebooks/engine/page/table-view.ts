@@ -1,51 +1,84 @@
 import type { Figure, Shown, ShownColumn } from "../types/index.ts";
-import { el, freshId } from "./dom.ts";
+import { button, el, freshId } from "./dom.ts";
 import { figureNodes } from "./figure-text.ts";
+import { onPaper } from "./on-paper.ts";
 
 type ShownTable = Extract<Shown, { readonly kind: "table" }>;
 
-/** Rows beyond this many are drawn only when asked for. */
-const atFirst = 200;
+/** A longer table is folded to its first rows; the rest is drawn when asked for, and on paper. */
+const foldedFrom = 20;
+const shownFolded = 12;
 
-/** A table of results: words left, figures right, the unit in the head where a column shares it. */
-export function tableView(table: ShownTable, title: string): HTMLElement {
-  const { columns, rows, more } = table;
-  const bill = endsInMoney(table);
-  const body = el("tbody");
-  const draw = (from: number, to: number) =>
-    body.append(...rows.slice(from, to).map((row) => rowView(row, columns, bill)));
-  draw(0, atFirst);
-  const captionId = freshId("table");
-  const made = el(
-    "table",
-    { class: bill ? "led bill" : "led" },
-    el("caption", { id: captionId }, title),
-    el("thead", {}, el("tr", {}, ...columns.map(headView))),
-    body,
-  );
-  const holder = el(
+/**
+ * A table of results: words left, figures right, the unit in the head where a column shares it.
+ * Shown anew it keeps its place, its sideways scroll and whether it is folded.
+ */
+export class TableView {
+  readonly element = el("div", { class: "wide" });
+  private readonly caption = el("caption", { id: freshId("table") });
+  private readonly head = el("tr");
+  private readonly body = el("tbody");
+  private readonly table = el("table", {}, this.caption, el("thead", {}, this.head), this.body);
+  private readonly holder = el(
     "div",
-    {
-      class: bill ? "scroll billwrap" : "scroll",
-      role: "region",
-      "aria-labelledby": captionId,
-      tabindex: 0,
-    },
-    made,
+    { role: "region", "aria-labelledby": this.caption.id, tabindex: 0 },
+    this.table,
   );
-  const foot = el("p", { class: "foot-note" });
-  const left = rows.length - atFirst;
-  if (left > 0) {
-    const all = el("button", { type: "button" }, `Show ${left} more rows`);
-    all.addEventListener("click", () => {
-      draw(atFirst, rows.length);
-      all.remove();
-      holder.focus();
+  private readonly toggle = button("", () => this.turn(), { "aria-expanded": "false" });
+  private readonly rest = el("span");
+  private readonly foot = el("p", { class: "foot-note" }, this.toggle, " ", this.rest);
+  private shown: ShownTable = { kind: "table", columns: [], rows: [], more: 0 };
+  private open = false;
+  private bill = false;
+
+  constructor() {
+    this.element.append(this.holder, this.foot);
+    onPaper(this.element, {
+      begin: () => this.draw(this.shown.rows.length),
+      end: () => this.draw(this.count),
     });
-    foot.append(all, " ");
   }
-  if (more > 0) foot.append(`${more} more rows are not drawn here.`);
-  return el("div", { class: "wide" }, holder, foot.childNodes.length > 0 ? foot : undefined);
+
+  show(table: ShownTable, title: string): void {
+    const { columns, rows, more } = table;
+    this.shown = table;
+    this.bill = endsInMoney(table);
+    this.caption.textContent = title;
+    this.head.replaceChildren(...columns.map(headView));
+    this.table.className = this.bill ? "led bill" : "led";
+    this.holder.className = this.bill ? "scroll billwrap" : "scroll";
+    this.rest.textContent = more > 0 ? `${more} more rows are not drawn here.` : "";
+    this.toggle.hidden = rows.length <= foldedFrom;
+    this.foot.hidden = this.toggle.hidden && more === 0;
+    this.sayToggle();
+    this.draw(this.count);
+  }
+
+  private get count(): number {
+    const { length } = this.shown.rows;
+    return this.open || length <= foldedFrom ? length : shownFolded;
+  }
+
+  private turn(): void {
+    this.open = !this.open;
+    this.sayToggle();
+    this.draw(this.count);
+  }
+
+  private sayToggle(): void {
+    const left = this.shown.rows.length - shownFolded;
+    this.toggle.textContent = this.open
+      ? `Show only ${shownFolded} rows`
+      : `Show ${left} more rows`;
+    this.toggle.setAttribute("aria-expanded", String(this.open));
+  }
+
+  private draw(count: number): void {
+    const { rows, columns } = this.shown;
+    this.body.replaceChildren(
+      ...rows.slice(0, count).map((row) => rowView(row, columns, this.bill)),
+    );
+  }
 }
 
 function headView({ title, unit, align }: ShownColumn): HTMLElement {
