@@ -14,8 +14,8 @@ import {
 } from "../../../lib/index.ts";
 
 /** What the tests of lumber are made from: short ways to write sections, beds, pieces and boards. */
-export function section(text: string): Section {
-  const read = readSection(text, { path: ["section"] });
+export function section(text: string, seasoning: "dry" | "green" = "dry"): Section {
+  const read = readSection(text, { path: ["section"], seasoning });
   if (!read.ok) throw new ProblemError([read.problem]);
   return read.value;
 }
