@@ -35,12 +35,10 @@ export function svg(
   attributes: Readonly<Record<string, Value>>,
   children: readonly Tree[] = [],
 ): Tree {
-  const texts = Object.fromEntries(
-    Object.entries(attributes).map(([key, value]) => [
-      key,
-      typeof value === "number" ? px(value) : value,
-    ]),
-  );
+  const texts: Record<string, string> = {};
+  for (const [key, value] of Object.entries(attributes)) {
+    texts[key] = typeof value === "number" ? px(value) : value;
+  }
   return [1, name, texts, children];
 }
 

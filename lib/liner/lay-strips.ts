@@ -40,49 +40,62 @@ export function layAlong(
       }));
     })
     .sort((a, b) => b.heightM - a.heightM || b.lengthM - a.lengthM);
-  const lanes: { heightM: number; leftM: number }[] = [];
+  // Lanes too low or too short for any strip are not kept, so that many beds stay quick.
+  const least = {
+    heightM: Math.min(...loops.map((loop) => loop.heightM)),
+    lengthM: strips.reduce((length, strip) => Math.min(length, strip.lengthM), Infinity),
+  };
+  const useful = (lane: Lane) =>
+    lane.heightM >= least.heightM - hairM && lane.leftM >= least.lengthM - hairM;
+  let lanes: Lane[] = [];
   const rollsLeftM: number[] = [];
   for (const strip of strips) {
-    if (takeLane(lanes, strip)) continue;
+    const lane = bestLane(lanes, strip);
+    if (lane !== undefined) {
+      lane.leftM -= strip.lengthM;
+      if (!useful(lane)) lanes = lanes.filter((other) => other !== lane);
+      continue;
+    }
     const at = rollsLeftM.findIndex((leftM) => leftM >= strip.lengthM - hairM);
     const leftM = at < 0 ? roll.lengthM : (rollsLeftM[at] ?? 0);
     if (at < 0) rollsLeftM.push(leftM - strip.lengthM);
     else rollsLeftM[at] = leftM - strip.lengthM;
-    openLanes(lanes, strip, roll.widthM);
+    lanes.push(...lanesBeside(strip, roll.widthM).filter(useful));
   }
   return { rolls: rollsLeftM.length, joins };
 }
 
-/** Cuts the strip from the open lane that is left with least; says whether there was one. */
-function takeLane(
-  lanes: { heightM: number; leftM: number }[],
-  strip: { lengthM: number; heightM: number },
-): boolean {
-  let best: { heightM: number; leftM: number } | undefined;
+interface Lane {
+  readonly heightM: number;
+  leftM: number;
+}
+
+/** The open lane a strip fits into that is lowest, and of those the shortest. */
+function bestLane(
+  lanes: readonly Lane[],
+  strip: { readonly lengthM: number; readonly heightM: number },
+): Lane | undefined {
+  let best: Lane | undefined;
   for (const lane of lanes) {
     if (lane.heightM < strip.heightM - hairM || lane.leftM < strip.lengthM - hairM) continue;
     if (best === undefined || lane.heightM < best.heightM - hairM) best = lane;
     else if (lane.heightM <= best.heightM + hairM && lane.leftM < best.leftM) best = lane;
   }
-  if (best === undefined) return false;
-  best.leftM -= strip.lengthM;
-  // A lane used up is dropped, so that many beds stay quick.
-  if (best.leftM < hairM) lanes.splice(lanes.indexOf(best), 1);
-  return true;
+  return best;
 }
 
 /** The lanes beside a strip just cut: of its own height as often as they fit, then the rest. */
-function openLanes(
-  lanes: { heightM: number; leftM: number }[],
-  strip: { lengthM: number; heightM: number },
+function lanesBeside(
+  strip: { readonly lengthM: number; readonly heightM: number },
   widthM: number,
-): void {
+): readonly Lane[] {
   const fitting = Math.floor(widthM / strip.heightM + hairM);
-  for (let lane = 1; lane < fitting; lane++) {
-    lanes.push({ heightM: strip.heightM, leftM: strip.lengthM });
-  }
   const restM = widthM - fitting * strip.heightM;
-  if (restM > hairM) lanes.push({ heightM: restM, leftM: strip.lengthM });
+  const beside = Array.from({ length: fitting - 1 }, () => ({
+    heightM: strip.heightM,
+    leftM: strip.lengthM,
+  }));
+  return [...beside, { heightM: restM, leftM: strip.lengthM }];
 }
 
 /** Strips cut across the roll, or `null` where the roll is no wider than a lap or too short. */
