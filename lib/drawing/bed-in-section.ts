@@ -10,7 +10,7 @@ import {
 } from "../measure/index.ts";
 import type { DrawingOptions } from "./board-drawing.ts";
 import { bothLengths } from "./labels.ts";
-import { requireDrawable, requireSizes } from "./require-drawable.ts";
+import { defaultWidths, requireDrawable, requireSizes } from "./require-drawable.ts";
 import type { DrawnLayer, SectionedBed } from "./section-parts.ts";
 import { broadSection, narrowSection } from "./section-sheets.ts";
 import type { Drawing } from "./tree.ts";
@@ -33,7 +33,7 @@ export function bedInSection(bed: SectionedBed, options: DrawingOptions = {}): D
   requireRecord(bed.section, ["bed", "section"]);
   requireRecords(bed.layers, ["bed", "layers"]);
   requireRecord(options, ["options"]);
-  const { units = "us", widths = [300, 520, 720] } = options;
+  const { units = "us", widths = defaultWidths } = options;
   requireDrawable(units, widths);
   requireSection(bed);
   const wallM = bed.section.width.si * bed.courses;

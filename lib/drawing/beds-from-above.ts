@@ -8,7 +8,7 @@ import { tapeLength, textWidth } from "./labels.ts";
 import { north } from "./marks.ts";
 import { boardsAndSoil, type Rect, type Sketch } from "./plan-beds.ts";
 import { bedNames, dimensions } from "./plan-words.ts";
-import { requireDrawable, requirePlace, requireSizes } from "./require-drawable.ts";
+import { defaultWidths, requireDrawable, requirePlace, requireSizes } from "./require-drawable.ts";
 import { scaleBar } from "./scale-bar.ts";
 import { box, type Drawing, lines, picture, type Tree, words } from "./tree.ts";
 
@@ -40,7 +40,7 @@ export function bedsFromAbove(
 ): Drawing {
   requireRecords(beds, ["beds"]);
   requireRecord(options, ["options"]);
-  const { units = "us", widths = [300, 520, 720], cuts = [] } = options;
+  const { units = "us", widths = defaultWidths, cuts = [] } = options;
   requireDrawable(units, widths);
   beds.forEach((bed, at) => {
     const { length, width, section } = bed;

@@ -13,7 +13,7 @@ import { flow } from "./flow.ts";
 import { namesInRuns, soldLength, tapeLength, textWidth } from "./labels.ts";
 import { hatched } from "./marks.ts";
 import { letterItems, type PieceLetter, pieceLetters } from "./piece-letters.ts";
-import { requireBoards, requireDrawable } from "./require-drawable.ts";
+import { defaultWidths, requireBoards, requireDrawable } from "./require-drawable.ts";
 import { scaleBar } from "./scale-bar.ts";
 import { box, type Drawing, picture, type Tree, words } from "./tree.ts";
 
@@ -32,7 +32,7 @@ export interface DrawnPlan {
 export interface DrawingOptions {
   /** Units of the labels. Default: `us`. */
   readonly units?: UnitSystem;
-  /** Widths it is drawn for, narrowest first, in pixels. Default: 300, 520 and 720. */
+  /** Widths it is drawn for, narrowest first, in pixels. Default: 300, 420, 560 and 670. */
   readonly widths?: readonly number[];
 }
 
@@ -52,7 +52,7 @@ export interface DrawingOptions {
 export function boardDrawing(plan: DrawnPlan, options: DrawingOptions = {}): Drawing {
   requireRecord(plan, ["plan"]);
   requireRecord(options, ["options"]);
-  const { units = "us", widths = [300, 520, 720] } = options;
+  const { units = "us", widths = defaultWidths } = options;
   requireDrawable(units, widths);
   const { cuts, shortened = [] } = plan;
   requireBoards(cuts);

@@ -3,6 +3,9 @@ import { Checks, type Length, quantity, type UnitSystem } from "../measure/index
 import type { DrawnBoard } from "./board-rows.ts";
 
 const nothing: Length = quantity(0, [1, 0, 0, 0, 0]);
+/** Phones, wide phones, small and usual leaves and sheets of paper. */
+export const defaultWidths: readonly number[] = [300, 420, 560, 670];
+
 const systems: readonly UnitSystem[] = ["us", "metric"];
 
 /** Throws unless the units are known and the widths are drawable. */

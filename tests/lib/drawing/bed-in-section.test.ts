@@ -19,7 +19,7 @@ const bed: SectionedBed = {
 
 describe("bedInSection", () => {
   it("is true to scale, both ways", () => {
-    for (const from of [0, 720]) {
+    for (const from of [0, 670]) {
       const rects = formAt(bedInSection(bed), from).filter(({ name }) => name === "rect");
       const high = (kind: string) => Number(rects.find((each) => each.kind === kind)?.at.height);
       const board = rects.find(({ kind }) => kind === "board");
@@ -31,7 +31,7 @@ describe("bedInSection", () => {
   });
 
   it("measures the wall, the width and the free board, and names each layer", () => {
-    const broad = texts(formAt(bedInSection(bed), 720));
+    const broad = texts(formAt(bedInSection(bed), 670));
     expect(broad).toEqual(
       expect.arrayContaining([
         "11 1⁄4″",
@@ -48,7 +48,7 @@ describe("bedInSection", () => {
   });
 
   it("leads the liner under the board, never inward", () => {
-    const all = formAt(bedInSection(bed), 720);
+    const all = formAt(bedInSection(bed), 670);
     const liner = all.find(({ kind }) => kind === "liner")?.at.d ?? "";
     const board = all.find(({ kind }) => kind === "board")?.at;
     const xs = [...liner.matchAll(/[MH](\S+?)(?= |V|$)/g)].map(([, x]) => Number(x));
@@ -56,13 +56,13 @@ describe("bedInSection", () => {
     expect(xs).toHaveLength(3);
     for (const x of xs) expect(x).toBeLessThanOrEqual(inner + 2);
     expect(xs.at(-1)).toBeCloseTo(Number(board?.x), 0);
-    const bare = formAt(bedInSection({ ...bed, liner: false }), 720);
+    const bare = formAt(bedInSection({ ...bed, liner: false }), 670);
     expect(bare.some(({ kind }) => kind === "liner")).toBe(false);
   });
 
   it("stacks courses, lays the cap on them, and heaps what is over the rim", () => {
     const tall = { ...bed, courses: 3, cap: { thickness: inches(1.5), width: inches(5.5) } };
-    const boards = formAt(bedInSection(tall), 720).filter(({ kind }) => kind === "board");
+    const boards = formAt(bedInSection(tall), 670).filter(({ kind }) => kind === "board");
     expect(boards).toHaveLength(8);
     const full = { ...bed, layers: [{ name: "soil", depth: inches(12) }] };
     expect(bedInSection(full).alternative).toMatch(/3⁄4″ · 19 mm heaped above the rim/);
@@ -74,7 +74,7 @@ describe("bedInSection", () => {
       ...bed,
       layers: [{ name: "compost", depth: inches(0), kind: "compost" as const }],
     };
-    expect(texts(formAt(bedInSection(empty), 720)).join()).not.toMatch(/compost/);
+    expect(texts(formAt(bedInSection(empty), 670)).join()).not.toMatch(/compost/);
   });
 
   it("takes the name a bed has", () => {

@@ -36,7 +36,7 @@ function boxes(all: readonly Mark[], kind: string) {
 
 describe("bedsFromAbove", () => {
   const placed = [bed("1", 8, 4, at(0, 10, true)), bed("2", 8, 4, at(6, 10, false))];
-  const broad = formAt(bedsFromAbove(placed), 720);
+  const broad = formAt(bedsFromAbove(placed), 670);
 
   it("sets beds at their places: length north where turned, else east", () => {
     const [one, two] = boxes(broad, "soil");
@@ -55,7 +55,7 @@ describe("bedsFromAbove", () => {
     expect(bedsFromAbove(placed).caption).not.toMatch(/layout/);
     const rows = bedsFromAbove([bed("1", 8, 4), bed("2", 8, 4)]);
     expect(rows.caption).toMatch(/^Set in rows, not your layout\./);
-    expect(texts(formAt(rows, 720))).not.toContain("north");
+    expect(texts(formAt(rows, 670))).not.toContain("north");
     expect(bedsFromAbove([...placed, bed("3", 4, 4)]).caption).toMatch(
       /^1 bed without a place is set/,
     );
@@ -63,7 +63,7 @@ describe("bedsFromAbove", () => {
 
   it("sets beds without a place 2 ft apart, never over each other", () => {
     const many = Array.from({ length: 40 }, (_, n) => bed(String(n + 1), 4 + (n % 5) * 2, 4));
-    const soil = boxes(formAt(bedsFromAbove(many), 720), "soil");
+    const soil = boxes(formAt(bedsFromAbove(many), 670), "soil");
     const [one, two] = soil;
     const pxPerFt = (one?.wide ?? 0) / 4;
     expect(((two?.x ?? 0) - (one?.x ?? 0) - (one?.wide ?? 0)) / pxPerFt).toBeCloseTo(2, 1);
@@ -89,7 +89,7 @@ describe("bedsFromAbove", () => {
       offcut: feet(0),
       cutCount: 1,
     };
-    const kept = formAt(bedsFromAbove(placed, { cuts: [board] }), 720);
+    const kept = formAt(bedsFromAbove(placed, { cuts: [board] }), 670);
     expect(boxes(kept, "kept")).toHaveLength(1);
     expect(boxes(kept, "board")).toHaveLength(7);
     expect(texts(kept)).toContain("board kept");
@@ -97,7 +97,7 @@ describe("bedsFromAbove", () => {
 
   it("names every bed on every form, and keeps inside the picture", () => {
     const named = [...placed, bed("The long narrow one", 3, 1, at(20, 0, false))];
-    for (const from of [0, 520, 720]) {
+    for (const from of [0, 420, 560, 670]) {
       const all = formAt(bedsFromAbove(named), from);
       expect(texts(all)).toEqual(expect.arrayContaining(["1", "2", "The long narrow one"]));
       const { width, height } = sizeOf(all);

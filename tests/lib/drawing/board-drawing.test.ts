@@ -40,7 +40,7 @@ const plan = {
 };
 
 describe("boardDrawing", () => {
-  const broad = formAt(boardDrawing(plan), 720);
+  const broad = formAt(boardDrawing(plan), 670);
 
   it("draws kept boards first and boards cut alike in one row, with their count", () => {
     const labels = broad.filter(({ kind }) => kind === "label strong").map(({ text }) => text);
@@ -82,11 +82,11 @@ describe("boardDrawing", () => {
       expect.arrayContaining(["b 3′ 9″", "a 8′", "5 3⁄4″ over", "no cut"]),
     );
     const short = { ...plan, shortened: [{ name: "A-1 side", bed: "A-1", short: inches(1 / 16) }] };
-    expect(texts(formAt(boardDrawing(short), 720))).toContain("1⁄16″ short");
+    expect(texts(formAt(boardDrawing(short), 670))).toContain("1⁄16″ short");
   });
 
   it("explains every letter once, with its count and its beds", () => {
-    const metric = texts(formAt(boardDrawing(plan, { units: "metric" }), 720));
+    const metric = texts(formAt(boardDrawing(plan, { units: "metric" }), 670));
     expect(metric).toEqual(
       expect.arrayContaining(["a 1 × 2438 mm side: A-1", "b 5 × 1143 mm end: A-1"]),
     );
@@ -106,7 +106,7 @@ describe("boardDrawing", () => {
   });
 
   it("keeps everything inside the picture", () => {
-    for (const from of [0, 520, 720]) {
+    for (const from of [0, 420, 560, 670]) {
       const all = formAt(boardDrawing(plan), from);
       const { width, height } = sizeOf(all);
       for (const { at } of all.filter(({ name }) => name === "rect")) {
