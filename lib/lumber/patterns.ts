@@ -30,7 +30,7 @@ export interface PieceWorth {
 
 /**
  * All ways to fill a board to which no further piece can be added. Gives undefined when more than
- * `limit` of them, or two hundred times as many attempts, would have to be looked at.
+ * `limit` of them, or two hundred times as many steps would be needed.
  */
 export function maximalFillings(filling: Filling, limit: number): number[][] | undefined {
   const { sizesU, most, capacityU } = filling;
@@ -52,11 +52,12 @@ export function maximalFillings(filling: Filling, limit: number): number[][] | u
   const isFull = (restU: number) =>
     sizesU.every((size, i) => size > restU || (counts[i] ?? 0) >= (most[i] ?? 0));
   const visit = (i: number, restU: number, worth: number): boolean => {
+    attempts++;
+    if (attempts > 200 * limit) return false;
     if (worth + restU * (densest[i] ?? 0) < atLeast) return true;
     if (i === sizesU.length) {
-      attempts++;
       if (isFull(restU)) found.push(counts.slice());
-      return found.length <= limit && attempts <= 200 * limit;
+      return found.length <= limit;
     }
     const size = sizesU[i] ?? 0;
     const highest = Math.min(most[i] ?? 0, Math.floor(restU / size));

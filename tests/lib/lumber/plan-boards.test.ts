@@ -1,19 +1,14 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   amount,
   type BoardPlan,
   type BoardProblem,
   inch,
-  millimetre,
   money,
   planBoards,
   planBoardsAtYard,
-  type StockBoard,
-  times,
   validateBoardPlan,
 } from "../../../lib/index.ts";
-import { leastCost, type TinyBoard } from "./brute-force.ts";
 import { bedPieces, board, feet, inches, kept, piece, rejection, section } from "./make.ts";
 import { boardProblem, notingSolver, solver } from "./solver.ts";
 
@@ -61,73 +56,6 @@ describe("the pieces of a 4 ft by 8 ft frame of 2-by boards (common practice)", 
     const plan = await planned(boardProblem(bedPieces({ lap: "ends" }), eight));
     expect(plan.cuts.map((cut) => cut.cutCount).sort()).toEqual([1, 1, 1]);
     expect(plan.cuts.filter((cut) => cut.offcut.si === 0)).toHaveLength(1);
-  });
-});
-
-describe("shortening", () => {
-  it("leaves pieces whole where it saves nothing, though the allowance would let it", async () => {
-    // Two boards either way: nothing else fits beside a 93 in piece.
-    const pieces = [piece(48, 1), piece(93, 1)];
-    const plan = await planned(boardProblem(pieces, [board(96, 20)]));
-    expect(plan.shortened).toEqual([]);
-  });
-
-  it("shortens no more beds than are needed", async () => {
-    // Three beds of two 48 in ends and, once, a long board that takes two of them whole.
-    const beds = ["A", "B", "C"].map((bed) => piece(48, 2, { bed, name: `${bed} end` }));
-    const stock = [board(96, 20), kept(100)];
-    const plan = await planned(boardProblem(beds, stock));
-    expect(plan.cost.si).toBe(40);
-    expect(plan.shortened).toHaveLength(2);
-  });
-
-  it("does not shorten to spare a board that costs nothing", async () => {
-    const plan = await planned(boardProblem([piece(48, 2)], [kept(96), kept(60), board(96, 20)]));
-    expect(plan.shortened).toEqual([]);
-    expect(plan.keptCount).toBe(2);
-  });
-
-  it("counts boards where all are free", async () => {
-    const plan = await planned(boardProblem(bedPieces({ lap: "ends" }), [board(96, 0)]));
-    expect(plan.cuts).toHaveLength(3);
-  });
-
-  it("cuts like pieces of a bed alike, never below the allowance, and none could be longer", async () => {
-    const solve = await solver();
-    const lengths = fc.array(fc.constantFrom(24, 32, 47, 48, 63.9375, 64, 96), {
-      minLength: 1,
-      maxLength: 5,
-    });
-    await fc.assert(
-      fc.asyncProperty(lengths, fc.constantFrom(0, 1 / 16, 1 / 8), async (all, s) => {
-        const pieces = all.map((length, i) =>
-          piece(length, (i % 3) + 1, { bed: `B-${i}`, name: `B-${i} side` }),
-        );
-        const problem = boardProblem(pieces, [board(96, 20), board(192, 44)], {
-          shortfall: inches(s),
-        });
-        const plan = await planBoards(problem, { solve });
-        expect(validateBoardPlan(problem, plan)).toEqual([]);
-        // Shortening is worth money: without it the same pieces cost more.
-        const whole = await planBoards({ ...problem, shortfall: inches(0) }, { solve });
-        expect(plan.cost.si).toBeLessThanOrEqual(whole.cost.si);
-        if (plan.shortened.length > 0) expect(plan.cost.si).toBeLessThan(whole.cost.si);
-        for (const each of plan.shortened) {
-          const boards = plan.cuts.filter((cut) => cut.pieces.some((p) => p.name === each.name));
-          const full = boards.map((cut) => {
-            const own = cut.pieces.filter((p) => p.name === each.name).length;
-            const used = cut.pieces.reduce(
-              (sum, p) => sum + p.length.si,
-              (cut.pieces.length - 1) * problem.kerf.si,
-            );
-            // Longer by one sixteenth, the pieces of this bed would not fit one of their boards.
-            return used + (own * 0.0254) / 16 > cut.length.si + 1e-9;
-          });
-          expect(full).toContain(true);
-        }
-      }),
-      { numRuns: 60 },
-    );
   });
 });
 
@@ -429,135 +357,5 @@ describe("long work", () => {
     const problem = boardProblem(bedPieces(), [board(96, 20)]);
     const plan = await planned(problem);
     expect(await planned(structuredClone(problem))).toEqual(structuredClone(plan));
-  });
-});
-
-const tinyPieces = fc.array(fc.integer({ min: 3, max: 24 }), { minLength: 1, maxLength: 6 });
-const tinyBoards = fc.array(
-  fc.record({
-    length: fc.integer({ min: 24, max: 60 }),
-    price: fc.integer({ min: 0, max: 30 }),
-    limit: fc.constantFrom(1, 2, Number.POSITIVE_INFINITY),
-  }),
-  { minLength: 1, maxLength: 3 },
-);
-
-function tinyProblem(
-  lengths: readonly number[],
-  boards: readonly TinyBoard[],
-  kerf: number,
-): BoardProblem {
-  const pieces = lengths.map((length, i) => piece(length, 1, { bed: `B-${i}`, name: `B-${i}` }));
-  const stock = boards.map(
-    ({ length, price, limit }): StockBoard =>
-      board(length, price, Number.isFinite(limit) ? { limit } : {}),
-  );
-  return boardProblem(pieces, stock, { kerf: inches(kerf), shortfall: inches(0) });
-}
-
-describe("the least cost", () => {
-  it("is what trying everything gives", async () => {
-    const solve = await solver();
-    await fc.assert(
-      fc.asyncProperty(
-        tinyPieces,
-        tinyBoards,
-        fc.constantFrom(0, 0.5),
-        async (lengths, boards, kerf) => {
-          const problem = tinyProblem(lengths, boards, kerf);
-          const expected = leastCost(lengths, boards, kerf);
-          if (expected === undefined) {
-            expect(await rejection(planBoards(problem, { solve }))).not.toEqual([]);
-            return;
-          }
-          const plan = await planBoards(problem, { solve });
-          expect(plan.cost.si).toBe(expected);
-          expect(plan.proof).toEqual({ kind: "optimal" });
-          expect(validateBoardPlan(problem, plan)).toEqual([]);
-        },
-      ),
-      { numRuns: 150 },
-    );
-  });
-
-  it("is no higher with one more board on hand", async () => {
-    const solve = await solver();
-    await fc.assert(
-      fc.asyncProperty(tinyPieces, fc.integer({ min: 5, max: 60 }), async (lengths, more) => {
-        const problem = tinyProblem(
-          lengths,
-          [{ length: 60, price: 11, limit: Number.POSITIVE_INFINITY }],
-          0.5,
-        );
-        const plain = await planBoards(problem, { solve });
-        const richer = await planBoards(
-          { ...problem, stock: [...problem.stock, kept(more)] },
-          { solve },
-        );
-        expect(richer.cost.si).toBeLessThanOrEqual(plain.cost.si);
-      }),
-      { numRuns: 60 },
-    );
-  });
-
-  it("does not depend on the order of pieces or boards", async () => {
-    const solve = await solver();
-    const shuffled = fc.tuple(tinyPieces, fc.integer({ min: 0, max: 5 }));
-    await fc.assert(
-      fc.asyncProperty(shuffled, tinyBoards, async ([lengths, turn], boards) => {
-        const problem = tinyProblem(
-          lengths,
-          boards.map((b) => ({ ...b, limit: Number.POSITIVE_INFINITY })),
-          0.5,
-        );
-        const pieces = [...problem.pieces.slice(turn), ...problem.pieces.slice(0, turn)].reverse();
-        const turned = { ...problem, pieces, stock: [...problem.stock].reverse() };
-        const costs = await Promise.all(
-          [problem, turned].map((each) => planBoards(each, { solve })),
-        );
-        expect(costs[0]?.cost).toEqual(costs[1]?.cost);
-      }),
-      { numRuns: 60 },
-    );
-  });
-
-  it("does not depend on the unit of length", async () => {
-    const solve = await solver();
-    await fc.assert(
-      fc.asyncProperty(tinyPieces, async (lengths) => {
-        const boards = [{ length: 48, price: 7, limit: Number.POSITIVE_INFINITY }];
-        const inInches = tinyProblem(lengths, boards, 0.5);
-        const inMillimetres: BoardProblem = {
-          ...inInches,
-          pieces: inInches.pieces.map((each, i) => ({
-            ...each,
-            length: times(lengths[i] ?? 0, millimetre),
-          })),
-          stock: inInches.stock.map((each) => ({ ...each, length: times(48, millimetre) })),
-          kerf: times(0.5, millimetre),
-        };
-        const [a, b] = await Promise.all(
-          [inInches, inMillimetres].map((each) => planBoards(each, { solve })),
-        );
-        expect(a?.cost).toEqual(b?.cost);
-      }),
-      { numRuns: 40 },
-    );
-  });
-
-  it("is never said to be the rounded-up bound alone (derived: bound 59/30, optimum 3)", async () => {
-    const problem = boardProblem([piece(15, 1), piece(10, 2), piece(6, 4)], [board(30, 1)], {
-      kerf: inches(0),
-      shortfall: inches(0),
-    });
-    expect((await planned(problem)).cost.si).toBe(3);
-  });
-
-  it("is never said to be the rounded-up bound alone (derived: bound 1.962, optimum 3)", async () => {
-    const problem = boardProblem([piece(44, 2), piece(33, 3), piece(12, 6)], [board(132, 1)], {
-      kerf: inches(0),
-      shortfall: inches(0),
-    });
-    expect((await planned(problem)).cost.si).toBe(3);
   });
 });
