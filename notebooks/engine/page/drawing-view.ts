@@ -2,6 +2,7 @@ import type { ShownDrawing } from "../types/index.ts";
 import { buildTree } from "./build-tree.ts";
 import { el, freshId } from "./dom.ts";
 import { onPaper, sheetWidth } from "./on-paper.ts";
+import { cutForSheets } from "./sheets.ts";
 
 /**
  * A drawing in the form for the width it has. It is drawn anew when its width passes into another
@@ -39,6 +40,14 @@ export class DrawingView {
   private chooseFor(paperWidth: number | undefined): void {
     this.paperWidth = paperWidth;
     this.choose();
+    const [first] = this.holder.children;
+    if (paperWidth !== undefined && first instanceof SVGSVGElement)
+      this.holder.replaceChildren(...cutForSheets(first));
+    // Cut into sheets, it is no form for the screen any more.
+    else if (this.holder.childElementCount > 1) {
+      this.form = -1;
+      this.choose();
+    }
   }
 
   private choose(): void {

@@ -6,19 +6,8 @@ export function readyForPaper(title: string): void {
   // The foot of a sheet can only be set by a style sheet; the title goes in as a CSS string.
   foot.replaceSync(`@page { @bottom-left { content: ${cssString(title)}; } }`);
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, foot];
-  let tallyWasOpen = true;
-  const tally = () => document.querySelector<HTMLDetailsElement>(".tallybox");
-  addEventListener("beforeprint", () => {
-    tellPaper(true);
-    const box = tally();
-    tallyWasOpen = box?.open ?? true;
-    if (box) box.open = true;
-  });
-  addEventListener("afterprint", () => {
-    tellPaper(false);
-    const box = tally();
-    if (box) box.open = tallyWasOpen;
-  });
+  addEventListener("beforeprint", () => tellPaper(true));
+  addEventListener("afterprint", () => tellPaper(false));
 }
 
 /** A text as a string of CSS: quotes, backslashes and line ends by their code. */

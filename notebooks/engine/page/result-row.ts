@@ -44,8 +44,9 @@ export class ResultRow implements CellView {
 /** A figure in the figures' column: digits, unit, the same in the other system, what it was. */
 export function figureParts(figure: Figure, was?: Figure, kind = ""): HTMLElement[] {
   const { number, unit, second } = figure;
+  const long = kind === "" && number.length > 9 ? "long" : kind;
   const parts = [
-    el("span", { class: `n ${kind}`.trim() }, el("span", {}, ...figureNodes(number))),
+    el("span", { class: `n ${long}`.trim() }, el("span", {}, ...figureNodes(number))),
     el("span", { class: "unit" }, unit),
   ];
   if (second) {

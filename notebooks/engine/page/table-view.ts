@@ -100,7 +100,7 @@ function rowView(
     const figure = row[index];
     const text = figure === undefined ? "" : unit === "" ? figure.text : figure.number;
     const nodes = figureNodes(text);
-    const left = align === "left" ? "l" : undefined;
+    const left = align === "left" ? (text.length > 24 ? "l long" : "l") : undefined;
     if (index > 0) return el("td", { class: left }, ...nodes);
     const box = bill ? el("span", { class: "do", "aria-hidden": "true" }) : undefined;
     return el("th", { scope: "row", class: left }, box, ...nodes);

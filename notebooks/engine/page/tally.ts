@@ -28,7 +28,8 @@ export class Tally {
   private readonly cautions = el("p", { class: "cautions" });
   private readonly undo: HTMLButtonElement;
   private readonly back: HTMLButtonElement;
-  private readonly wide = matchMedia("(min-width: 960px)");
+  /** On paper there is room for all of it, too. */
+  private readonly wide = matchMedia("print, (min-width: 960px)");
 
   constructor(context: Context, events: TallyEvents) {
     this.context = context;
@@ -97,7 +98,8 @@ export class Tally {
       "span",
       { class: index === 3 ? "x4" : undefined },
       el("small", {}, book.title(id)),
-      el("b", {}, ...figureNodes(figure?.text ?? "…")),
+      el("b", {}, ...figureNodes(figure?.number ?? "…")),
+      figure?.unit ? el("span", { class: "unit" }, ` ${figure.unit}`) : undefined,
     );
   }
 

@@ -1,0 +1,66 @@
+/** What a Letter sheet has for a drawing with its title, in CSS pixels; A4 is higher. */
+const sheet = { width: 710, height: 860 } as const;
+
+/**
+ * Cuts a drawing that is taller than a sheet into pieces that fit, at heights where nothing is
+ * drawn, so that no board is torn between two sheets. Gives the drawing alone where it fits.
+ */
+export function cutForSheets(drawing: SVGSVGElement): readonly SVGSVGElement[] {
+  const [x = 0, top = 0, width = 0, height = 0] = (drawing.getAttribute("viewBox") ?? "")
+    .split(/\s+/)
+    .map(Number);
+  // The drawing fills the sheet's width, so its own pixels are larger or smaller than the sheet's.
+  const most = (sheet.height * width) / sheet.width;
+  if (!(height > most)) return [drawing];
+  const bottom = top + height;
+  const starts = [top, ...cutsBetween(spansOf(drawing), { top, bottom, most })];
+  return starts.map((from, index) => {
+    const to = starts[index + 1] ?? bottom;
+    const piece = drawing.cloneNode(true) as SVGSVGElement;
+    piece.setAttribute("viewBox", `${x} ${from} ${width} ${to - from}`);
+    piece.classList.add("sheet");
+    // The words for who can't see it are said once.
+    if (index > 0) piece.setAttribute("aria-hidden", "true");
+    return piece;
+  });
+}
+
+type Span = readonly [top: number, bottom: number];
+
+function spansOf(drawing: SVGSVGElement): readonly Span[] {
+  const marks = drawing.querySelectorAll<SVGGraphicsElement>(
+    "rect, text, path, line, circle, polygon",
+  );
+  return [...marks].map((mark) => {
+    const { y, height } = mark.getBBox();
+    return [y, y + height] as const;
+  });
+}
+
+/** The lowest free heights that leave no piece taller than `most`. */
+export function cutsBetween(
+  spans: readonly Span[],
+  { top, bottom, most }: { readonly top: number; readonly bottom: number; readonly most: number },
+): number[] {
+  const free = gapsOf(spans);
+  const cuts: number[] = [];
+  for (let from = top; bottom - from > most; ) {
+    const fitting = free.filter((at) => at > from + 40 && at <= from + most);
+    const cut = fitting.at(-1) ?? from + most;
+    cuts.push(cut);
+    from = cut;
+  }
+  return cuts;
+}
+
+/** Heights in the middle of bands where nothing is drawn. */
+function gapsOf(spans: readonly Span[]): number[] {
+  const sorted = [...spans].sort(([a], [b]) => a - b);
+  const gaps: number[] = [];
+  let reached = Number.POSITIVE_INFINITY;
+  for (const [from, to] of sorted) {
+    if (from > reached + 1) gaps.push((reached + from) / 2);
+    reached = Number.isFinite(reached) ? Math.max(reached, to) : to;
+  }
+  return gaps;
+}
