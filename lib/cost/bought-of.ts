@@ -12,6 +12,7 @@ export function boughtOf(part: PurchasePart, need: Need, carriesBulk: boolean): 
     item: need.item,
     use: need.use,
     size: sizeShown(line),
+    form: line.form,
     count,
     price: line.price,
     delivered: line.form === "bulk" && !carriesBulk,

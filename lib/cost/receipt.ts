@@ -1,5 +1,6 @@
 import type { Length, Mass, Money, Volume } from "../measure/index.ts";
 import type { BedShare } from "./need.ts";
+import type { PriceForm } from "./price-line.ts";
 
 /** How much one size is, as far as it is one quantity; a text for sheets and kits. */
 export type SizeShown = Length | Volume | Mass | number | string;
@@ -10,6 +11,7 @@ export interface Bought {
   /** What it is for: "boards", "fill", "liner". */
   readonly use: string;
   readonly size: SizeShown;
+  readonly form?: PriceForm;
   /** Of a board: its section's name and its timber, empty where none is named. */
   readonly board?: { readonly section: string; readonly timber: string };
   /** How many sizes; a fraction where bulk is sold by the half. */

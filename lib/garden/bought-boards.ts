@@ -31,6 +31,7 @@ export function boughtBoards(
         item: buy.timber === "" ? buy.section.name : `${buy.section.name} ${buy.timber}`,
         use: "boards",
         size: buy.length,
+        form: "board",
         board: { section: buy.section.name, timber: buy.timber },
         count,
         price,

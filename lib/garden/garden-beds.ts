@@ -1,6 +1,6 @@
 import { type Caution, type Problem, ProblemError, type Remark } from "../check/index.ts";
 import type { PriceLine } from "../cost/index.ts";
-import { cautionsForWall, leadInOldSoil } from "../safety/index.ts";
+import { buriedLines, cautionsForWall, leadInOldSoil } from "../safety/index.ts";
 import type { TableReading } from "../table/index.ts";
 import { assumedDepth } from "./assumed-depth.ts";
 import type { Bed } from "./bed.ts";
@@ -84,9 +84,11 @@ function cautionsOf(beds: readonly Bed[]): Caution[] {
   const walls = beds.flatMap((bed) => cautionsForWall(bed.wallHeight, { because: bed.name }));
   const old = beds.filter((bed) => bed.built !== undefined && bed.depthNow.si > 0);
   const assumed = beds.filter((bed) => bed.assumed.length > 0).map((bed) => bed.name);
+  const staked = beds.filter((bed) => bed.stakes > 0).map((bed) => bed.name);
   return [
     ...walls,
     ...(old.length > 0 ? [leadInOldSoil({ because: namesOf(old.map((bed) => bed.name)) })] : []),
+    ...(staked.length > 0 ? [buriedLines({ because: `stakes of ${namesOf(staked)}` })] : []),
     ...(assumed.length > 0 ? [assumedDepth(namesOf(assumed))] : []),
   ];
 }

@@ -19,6 +19,7 @@ import type { Bed } from "./bed.ts";
 import { boardLines } from "./board-prices.ts";
 import { boughtBoards } from "./bought-boards.ts";
 import { gardenMarket } from "./garden-market.ts";
+import { heaviestLift } from "./heaviest-lift.ts";
 import { type MoneyChoices, moneyChoices } from "./money-choices.ts";
 import type { GardenBoards, YardBoards } from "./plan-garden-boards.ts";
 import { unpricedCaution } from "./unpriced-caution.ts";
@@ -138,14 +139,18 @@ export function gardenBill(input: BillInput, choices: Partial<MoneyChoices> = {}
     boardProblems: plan === null ? whyNoBoards(input.boards, best) : [],
     problems: market.problems,
     remarks: market.remarks,
-    cautions: [...(plan?.cautions ?? []), ...unpricedCaution(basket.notSold)],
+    cautions: [
+      ...(plan?.cautions ?? []),
+      ...heaviestLift(basket.receipts),
+      ...unpricedCaution(basket.notSold),
+    ],
   };
 }
 
 const noPrice = (need: Need): NotSold => ({ need, why: "no price" });
 
 function isSomething(need: Need): boolean {
-  if (need.kind === "volume") return need.volume.si > 0;
+  if (need.kind === "volume") return need.volume.si > 1e-9;
   return need.kind === "count" ? need.count > 0 : need.beds.length > 0;
 }
 

@@ -27,7 +27,7 @@ import {
  * undefined takes the garden's choice; a field that was filled wins, the word `none` included.
  */
 export interface BedSpec {
-  /** Unique; beds of a row with a count are A-1, A-2, … */
+  /** Unique; beds of a row with a count over 1 are A-1, A-2, … */
   readonly bed: string;
   /** True outside sizes: 1 to 100 ft long, 6 in to 100 ft wide. */
   readonly length: Length;
@@ -96,7 +96,7 @@ export function readBeds(table: TableText): TableReading<BedSpec> {
   for (const written of reading.rows) {
     const { soil_depth, depth_now, count, ...rest } = written;
     const names =
-      count === undefined
+      count === undefined || count === 1
         ? [rest.bed]
         : Array.from({ length: count }, (_, index) => `${rest.bed}-${index + 1}`);
     const taken = names.find((name) => rowOfName.has(name.toLowerCase()));

@@ -39,7 +39,6 @@ export function toBed(spec: BedSpec, choices: Partial<FrameChoices> = {}): Bed {
   const section = dressed(spec.section ?? chosen.section);
   const cap = spec.cap ?? chosen.cap;
   const wallHeight = times(section.width, courses);
-  const soilDepth = spec.soilDepth ?? within(spec.bed, () => roomForSoil(wallHeight));
   const frame = {
     name: spec.bed,
     length: spec.length,
@@ -56,6 +55,7 @@ export function toBed(spec: BedSpec, choices: Partial<FrameChoices> = {}): Bed {
     stakeLength: plus(wallHeight, chosen.stakeDepth),
   };
   framePieces(frame);
+  const soilDepth = spec.soilDepth ?? within(spec.bed, () => roomForSoil(wallHeight));
   return {
     ...frame,
     wallHeight,

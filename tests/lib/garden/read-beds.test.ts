@@ -11,7 +11,7 @@ describe("readBeds(table)", () => {
       "High bed,8 ft,3 ft,1,3,2x10,Larch,ends,2x6,2,yes,26 in,0 in,2014-04,28 ft,-16 ft,no";
     const [bed] = read(text).rows;
     expect(bed).toMatchObject({
-      bed: "High bed-1",
+      bed: "High bed",
       courses: 3,
       timber: "larch",
       lap: "ends",
