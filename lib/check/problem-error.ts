@@ -1,5 +1,5 @@
 import type { Problem } from "./problem.ts";
-import { sentence } from "./sentence.ts";
+import { problemInWords } from "./words.ts";
 
 /**
  * Thrown by every calculation that was given something it cannot use. It carries all problems of
@@ -10,7 +10,7 @@ export class ProblemError extends Error {
   readonly problems: readonly Problem[];
 
   constructor(problems: readonly Problem[], message?: string) {
-    super(message ?? problems.map(sentence).join("\n"));
+    super(message ?? problems.map(problemInWords).join("\n"));
     this.problems = problems;
   }
 }

@@ -18,7 +18,8 @@ const codes: Readonly<Record<ProblemCode, true>> = {
 /** All kinds of problem, as `Problem` lists them. */
 export const problemCodes = Object.freeze(Object.keys(codes)) as readonly ProblemCode[];
 
-function isPath(value: unknown): boolean {
+/** Whether a value is a list of names and row numbers. */
+export function isPath(value: unknown): boolean {
   return (
     Array.isArray(value) &&
     value.every((step) => typeof step === "string" || typeof step === "number")

@@ -56,10 +56,13 @@ type Step = (a: number, b: number) => number;
 
 function numbers(operation: Operation, step: Step, a: number, b: number): number {
   const result = step(a, b);
-  if (!Number.isFinite(result) && Number.isFinite(a) && Number.isFinite(b)) {
-    throw noResult(operation, a, b);
-  }
+  if (!Number.isFinite(result)) throw noResult(operation, a, b);
   return result;
+}
+
+/** Whether this is a quantity without a finite value, as only a forged record is. */
+function isEndless(value: unknown): boolean {
+  return isQuantity(value) && !Number.isFinite(value.si);
 }
 
 function made(
@@ -70,7 +73,7 @@ function made(
   b: unknown,
   currency?: string,
 ): unknown {
-  if (!Number.isFinite(si)) throw noResult(operation, a, b);
+  if (!Number.isFinite(si) || isEndless(a) || isEndless(b)) throw noResult(operation, a, b);
   if (dim.every((exponent) => exponent === 0)) return si;
   return quantity(si, dim, dim[3] === 0 ? undefined : currency);
 }

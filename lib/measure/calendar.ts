@@ -1,3 +1,6 @@
+import { type Path, ProblemError } from "../check/index.ts";
+import { receivedText } from "./received.ts";
+
 /**
  * A date as people know it: a year, a month of it, or a day. Months and days count from 1; there
  * is no clock and no zone.
@@ -66,14 +69,29 @@ export function dateOfDay(number: number): CalendarDate {
   return { year, month, day: number - dayNumber(year, month, 1) + 1 };
 }
 
+/** A date, or the error that it is none. */
+export function requireDate(date: unknown, path: Path = ["date"]): CalendarDate {
+  if (isCalendarDate(date)) return date;
+  throw new ProblemError([
+    {
+      code: date === undefined || date === null ? "missing" : "unreadable",
+      path,
+      allowed: "a date that exists: year, perhaps month, perhaps day",
+      received: receivedText(date ?? undefined),
+      remedy: "Give year, month and day as numbers, as { year: 2026, month: 4, day: 25 }.",
+    },
+  ]);
+}
+
 /**
  * Whether the first date is over before the second begins; so 2026 is not before April 2026.
  *
+ * @throws ProblemError for a date that does not exist (`unreadable`), nothing (`missing`)
  * @rule the last day of the first is before the first day of the second
  * @source iso-8601
  * @example
  * dateBefore({ year: 2003 }, { year: 2004 }) // => true
  */
 export function dateBefore(a: CalendarDate, b: CalendarDate): boolean {
-  return lastDay(a) < firstDay(b);
+  return lastDay(requireDate(a, ["a"])) < firstDay(requireDate(b, ["b"]));
 }

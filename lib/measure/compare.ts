@@ -3,7 +3,7 @@ import { type CalendarDate, dateBefore, isCalendarDate } from "./calendar.ts";
 import type { Dimension } from "./dimension.ts";
 import { sameDimension } from "./dimensions.ts";
 import { isQuantity, type Quantity } from "./quantity.ts";
-import { cannotCombine, type Operation } from "./refusal.ts";
+import { cannotCombine, noResult, type Operation } from "./refusal.ts";
 
 function comparing(sign: string): Operation {
   return {
@@ -31,6 +31,7 @@ function ordered(sign: string, test: Test, a: unknown, b: unknown): boolean {
   }
   if (isQuantity(a) && isQuantity(b) && sameDimension(a.dim, b.dim)) {
     sharedCurrency(comparing(sign), a, b);
+    if (!Number.isFinite(a.si) || !Number.isFinite(b.si)) throw noResult(comparing(sign), a, b);
     return test(gap(a.si, b.si));
   }
   if (isCalendarDate(a) && isCalendarDate(b)) {

@@ -1,4 +1,4 @@
-import { type Path, ProblemError, type Reading } from "../check/index.ts";
+import { type Path, ProblemError, type Reading, requireRecord } from "../check/index.ts";
 import {
   type CalendarDate,
   dateBefore,
@@ -6,7 +6,9 @@ import {
   daysInMonth,
   firstDay,
   isCalendarDate,
+  requireDate,
 } from "./calendar.ts";
+import { requireChoice, requireCount } from "./guards.ts";
 import { refused, understood } from "./read-options.ts";
 import { receivedText } from "./received.ts";
 
@@ -47,6 +49,14 @@ function dateAllowed({ min, max, precision = "year" }: DateOptions): string {
   return writing[precision] + from + to;
 }
 
+function requireDateOptions(options: DateOptions): void {
+  requireRecord(options, ["options"]);
+  const { min, max, precision = "year" } = options;
+  if (min !== undefined) requireDate(min, ["min"]);
+  if (max !== undefined) requireDate(max, ["max"]);
+  requireChoice(precision, ["year", "month", "day"], ["precision"]);
+}
+
 function whyNoDate(text: string): string {
   if (/^\d{1,2}[/.]\d{1,2}[/.]\d{2,4}$/.test(text)) {
     return "Day and month can be taken for each other: write year-month-day, as 2026-04-25.";
@@ -58,16 +68,18 @@ function whyNoDate(text: string): string {
  * Reads a date: "2026", "2026-04" or "2026-04-25" (years 0001 to 9999). Other orders are refused,
  * for day and month could be taken for each other; so are days that do not exist.
  *
+ * @throws ProblemError for bounds that are no dates, a precision that is none
  * @rule year, month and day in that order, as the standard writes them
  * @source iso-8601
  * @example
  * readDate("2026-04-25") // => {"ok":true,"value":{"year":2026,"month":4,"day":25}}
  */
 export function readDate(text: string, options: DateOptions = {}): Reading<CalendarDate> {
+  requireDateOptions(options);
   const allowed = dateAllowed(options);
   if (typeof text !== "string" || text.trim() === "") {
     const isBlank = text === undefined || text === null || typeof text === "string";
-    return refused(isBlank ? "missing" : "unreadable", text ?? "", options, allowed, whyNoDate(""));
+    return refused(isBlank ? "missing" : "unreadable", text, options, allowed, whyNoDate(""));
   }
   const found = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/.exec(text.trim().replace(/[‐‑−]/g, "-"));
   if (found === null) return refused("unreadable", text, options, allowed, whyNoDate(text.trim()));
@@ -106,19 +118,6 @@ function datesWithin(
     return refused("too-large", text, options, allowed, `Give ${printDate(max)} or earlier.`);
   }
   return understood(date);
-}
-
-function requireDate(date: unknown, path: Path = ["date"]): CalendarDate {
-  if (isCalendarDate(date)) return date;
-  throw new ProblemError([
-    {
-      code: date === undefined || date === null ? "missing" : "unreadable",
-      path,
-      allowed: "a date that exists: year, perhaps month, perhaps day",
-      received: receivedText(date ?? undefined),
-      remedy: "Give year, month and day as numbers, as { year: 2026, month: 4, day: 25 }.",
-    },
-  ]);
 }
 
 /**
@@ -168,12 +167,15 @@ export function daysBetween(from: CalendarDate, to: CalendarDate): number {
   return firstDay(requireDate(to, ["to"])) - firstDay(requireDate(from, ["from"]));
 }
 
+// More than from the year 1 to the year 9999.
+const mostDays = 4_000_000;
+
 /**
  * The date so many days later, or earlier for a negative count. A year or month stands for its
  * first day.
  *
- * @throws ProblemError for a date that does not exist or a count that is not whole (`unreadable`),
- * a result outside the years 1 to 9999 (`too-large`, `too-small`)
+ * @throws ProblemError for a date that does not exist or a count that is not whole (`unreadable`,
+ * `missing`, `wrong-unit`), a result outside the years 1 to 9999 (`too-large`, `too-small`)
  * @rule day numbers of the Gregorian calendar add
  * @source iso-8601
  * @example
@@ -181,17 +183,7 @@ export function daysBetween(from: CalendarDate, to: CalendarDate): number {
  */
 export function addDays(date: CalendarDate, days: number): CalendarDate {
   const start = firstDay(requireDate(date));
-  if (!Number.isInteger(days)) {
-    throw new ProblemError([
-      {
-        code: "unreadable",
-        path: ["days"],
-        allowed: "a whole number of days",
-        received: receivedText(days),
-        remedy: "Give a whole number, as 30 or -7.",
-      },
-    ]);
-  }
+  requireCount(days, ["days"], { min: -mostDays, max: mostDays });
   const number = start + days;
   const first = firstDay({ year: 1 });
   const last = firstDay({ year: 9999, month: 12, day: 31 });

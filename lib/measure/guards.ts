@@ -1,7 +1,7 @@
 import { type Path, type Problem, ProblemError } from "../check/index.ts";
 import { allowedText, type Bounds, boundProblem, kindExamples, kindNoun } from "./bounds.ts";
 import { sameDimension } from "./dimensions.ts";
-import { type Kind, type KindTypes, kindDimensions } from "./kinds.ts";
+import { type Kind, type KindTypes, kindDimensions, requireKind } from "./kinds.ts";
 import { isQuantity, type Money, type Quantity } from "./quantity.ts";
 import { receivedText } from "./received.ts";
 
@@ -22,6 +22,7 @@ export function quantityProblem(
   path: Path,
   bounds: Bounds<Quantity> = {},
 ): Problem | undefined {
+  requireKind(kind);
   const noun = kindNoun(kind);
   const allowed = allowedText(noun, bounds);
   const remedy = `Give ${noun}, as ${kindExamples[kind]}.`;

@@ -54,7 +54,7 @@ const plainField = { configurable: true, enumerable: true, writable: true };
 
 function revived(value: unknown, seen: Map<object, unknown>): unknown {
   if (typeof value !== "object" || value === null) return value;
-  if (isQuantity(value))
+  if (isQuantity(value) && Number.isFinite(value.si))
     return quantity(
       value.si,
       Object.freeze([...value.dim]) as unknown as Quantity["dim"],

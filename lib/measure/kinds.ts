@@ -1,3 +1,4 @@
+import { type ProblemCode, ProblemError } from "../check/index.ts";
 import type { Dimension } from "./dimension.ts";
 import {
   areaDimension,
@@ -30,6 +31,8 @@ import type {
   TemperatureDifference,
   Volume,
 } from "./quantity.ts";
+import { isQuantity } from "./quantity.ts";
+import { rawText } from "./raw-text.ts";
 
 /** The kinds of quantity that have a name, and the type of each. */
 export interface KindTypes {
@@ -68,6 +71,19 @@ export const kindDimensions: Readonly<Record<Kind, Dimension>> = Object.freeze({
 
 const kinds = Object.keys(kindDimensions) as Kind[];
 
+function refusal(code: ProblemCode, name: string, value: unknown, allowed: string): ProblemError {
+  const received = rawText(value);
+  return new ProblemError([{ code, path: [name], allowed, received, remedy: `Give ${allowed}.` }]);
+}
+
+/** Refuses what is the name of no kind. */
+export function requireKind(kind: unknown): void {
+  if (typeof kind === "string" && Object.hasOwn(kindDimensions, kind)) return;
+  const isNothing = kind === undefined || kind === null;
+  const received = isNothing ? undefined : kind;
+  throw refusal(isNothing ? "missing" : "unknown", "kind", received, `one of ${kinds.join(", ")}`);
+}
+
 /** The kind a dimension is, or undefined for one without a name. */
 export function kindOfDimension(dim: Dimension): Kind | undefined {
   return kinds.find((kind) => sameDimension(kindDimensions[kind], dim));
@@ -97,12 +113,18 @@ export function dimensionInWords(dim: Dimension): string {
  * The name of a quantity's dimension: one of `length`, `area`, `volume`, `mass`, `duration`,
  * `money`, `temperature`, `density`, `price per …`; composed, as `length per time`, for others.
  *
+ * @throws ProblemError for what is no finite quantity (`missing`, `wrong-unit`, `unreadable`)
  * @rule the exponents of length, mass, time, money and temperature name the dimension
  * @source common practice
  * @example
  * dimensionName(cubicYard) // => "volume"
  */
 export function dimensionName(q: Quantity): string {
+  if (!isQuantity(q) || !Number.isFinite(q.si)) {
+    const isNothing = q === undefined || q === null;
+    const code = isNothing ? "missing" : typeof q === "number" ? "wrong-unit" : "unreadable";
+    throw refusal(code, "quantity", isNothing ? undefined : q, "a quantity, as times(3, foot)");
+  }
   return dimensionInWords(q.dim);
 }
 

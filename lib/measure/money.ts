@@ -2,6 +2,7 @@ import { ProblemError } from "../check/index.ts";
 import { currencyCodes, isCurrencyCode, minorDigits } from "./currency.ts";
 import { roundHalfAway } from "./decimal.ts";
 import { moneyDimension } from "./dimensions.ts";
+import { requireMoney, requireNumber } from "./guards.ts";
 import { type Money, quantity } from "./quantity.ts";
 import { receivedText } from "./received.ts";
 import { sumOf } from "./sums.ts";
@@ -18,17 +19,7 @@ import { sumOf } from "./sums.ts";
  * money(1516.44, "USD") // => $1,516.44
  */
 export function money(amount: number, currency?: string): Money {
-  if (typeof amount !== "number" || !Number.isFinite(amount)) {
-    throw new ProblemError([
-      {
-        code: amount === undefined ? "missing" : "unreadable",
-        path: ["amount"],
-        allowed: "a finite number of the currency's major unit",
-        received: receivedText(amount),
-        remedy: "Give a number, as money(23.5).",
-      },
-    ]);
-  }
+  requireNumber(amount, ["amount"]);
   if (currency !== undefined && !isCurrencyCode(currency)) {
     throw new ProblemError([
       {
@@ -46,24 +37,30 @@ export function money(amount: number, currency?: string): Money {
 /**
  * Money rounded to the minor unit of its currency (cents; whole yen), a half away from zero.
  *
+ * @throws ProblemError for what is no money (`missing`, `wrong-unit`, `unreadable`)
  * @rule half a minor unit rounds away from zero, judged on the decimal amount
  * @source iso-4217, ssuta
  * @example
  * roundMoney(money(6.875, "USD")) // => $6.88
  */
 export function roundMoney(m: Money): Money {
+  requireMoney(m, ["money"]);
   return quantity(roundHalfAway(m.si, minorDigits(m.currency)), moneyDimension, m.currency);
 }
 
 /**
  * Money added up in one currency; amounts without a currency take the others'.
  *
- * @throws ProblemError where two currencies meet (`mixed-currency`), or none is given (`missing`)
+ * @throws ProblemError where two currencies meet (`mixed-currency`), one is no money, or none is
+ * given (`missing`)
  * @rule amounts of one currency add
  * @source common practice
  * @example
  * addMoney(money(23.5, "USD"), money(12)) // => $35.50
  */
 export function addMoney(...amounts: readonly Money[]): Money {
+  amounts.forEach((amount, at) => {
+    requireMoney(amount, ["amounts", at + 1]);
+  });
   return sumOf(amounts);
 }

@@ -55,8 +55,7 @@ export function power(base: unknown, exponent: unknown): unknown {
   }
   if (typeof base === "number" && !Number.isNaN(base)) {
     const result = base ** exponent;
-    const sound = Number.isFinite(base) && Number.isFinite(exponent);
-    if (sound && !Number.isFinite(result)) throw noResult(raising, base, exponent);
+    if (!Number.isFinite(result)) throw noResult(raising, base, exponent);
     return result;
   }
   if (!isQuantity(base) || !Number.isInteger(exponent) || Math.abs(exponent) > 4) {
@@ -82,7 +81,7 @@ export function negative(value: number): number;
 export function negative<D extends Dimension>(value: Quantity<D>): Named<D>;
 export function negative(value: unknown): unknown {
   if (typeof value === "bigint") return -value;
-  if (typeof value === "number" && !Number.isNaN(value)) return 0 - value;
+  if (typeof value === "number" && Number.isFinite(value)) return 0 - value;
   if (!isQuantity(value)) throw cannotCombine(turning, 0, value);
   return quantity(0 - value.si, value.dim, value.currency);
 }
@@ -99,7 +98,7 @@ export function negative(value: unknown): unknown {
 export function absolute(value: number): number;
 export function absolute<D extends Dimension>(value: Quantity<D>): Named<D>;
 export function absolute(value: unknown): unknown {
-  if (typeof value === "number" && !Number.isNaN(value)) return Math.abs(value);
+  if (typeof value === "number" && Number.isFinite(value)) return Math.abs(value);
   if (!isQuantity(value)) throw cannotCombine({ ...turning, verb: "sized against" }, 0, value);
   return quantity(Math.abs(value.si), value.dim, value.currency);
 }

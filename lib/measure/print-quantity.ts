@@ -1,4 +1,4 @@
-import { type ProblemCode, ProblemError } from "../check/index.ts";
+import { type ProblemCode, ProblemError, requireRecord } from "../check/index.ts";
 import { decimalsFor, type NumberStyle, tidy, trimmedText } from "./decimal.ts";
 import { sameDimension } from "./dimensions.ts";
 import { dimensionInWords, type Kind, kindOfDimension, withArticle } from "./kinds.ts";
@@ -6,6 +6,7 @@ import { feetInchesText, inSixteenths } from "./print-length.ts";
 import { amountText, moneyText, priceDecimals } from "./print-money.ts";
 import type { PrintedParts, PrintOptions, UnitSystem } from "./print-options.ts";
 import { isQuantity, type Quantity } from "./quantity.ts";
+import { rawText } from "./raw-text.ts";
 import { siSymbol } from "./si-symbol.ts";
 import { type UnitChoice, unitChoices } from "./unit-choices.ts";
 import { unitOfText } from "./unit-text.ts";
@@ -101,20 +102,46 @@ function withoutMoney(q: Quantity): Quantity["dim"] {
 }
 
 function refuse(code: ProblemCode, name: string, received: unknown, allowed: string): never {
-  const problem = { code, path: [name], allowed, received: String(received ?? "") };
+  const problem = { code, path: [name], allowed, received: rawText(received ?? undefined) };
   throw new ProblemError([{ ...problem, remedy: `Give ${allowed}.` }]);
 }
 
-/** Refuses what cannot be printed, so that no page ever says NaN. */
-function requirePrintable(q: unknown, { digits = 3, system = "us" }: PrintOptions): void {
-  if (q === undefined || q === null) refuse("missing", "quantity", "", "a quantity");
-  if (typeof q === "number") refuse("wrong-unit", "quantity", q, "a quantity, as times(3, foot)");
-  if (!isQuantity(q)) refuse("unreadable", "quantity", typeof q, "a quantity");
-  if (!Number.isFinite(q.si)) refuse("unreadable", "quantity", q.si, "a finite quantity");
-  if (system !== "us" && system !== "metric") refuse("unknown", "system", system, "us or metric");
+const choices = {
+  system: ["us", "metric"],
+  style: ["plain", "typographic"],
+  decimal: [".", ","],
+  liquid: [true, false],
+  grouped: [true, false],
+} as const;
+
+/** Refuses options that nothing can be printed by. */
+export function requirePrintOptions(options: PrintOptions): void {
+  requireRecord(options, ["options"]);
+  for (const [name, allowed] of Object.entries(choices)) {
+    const value: unknown = options[name as keyof typeof choices];
+    if (value === undefined || (allowed as readonly unknown[]).includes(value)) continue;
+    refuse(value === null ? "missing" : "unknown", name, value, allowed.join(" or "));
+  }
+  const { unit, digits = 3 } = options;
+  if (unit !== undefined && typeof unit !== "string") {
+    refuse("unreadable", "unit", unit, "a unit by its symbol, as in or cu ft");
+  }
+  if (isQuantity(digits)) refuse("wrong-unit", "digits", digits, "a whole number of digits");
+  if (digits === null) refuse("missing", "digits", digits, "1 to 15 digits");
   if (!Number.isInteger(digits)) refuse("unreadable", "digits", digits, "a whole number of digits");
   if (digits < 1) refuse("too-small", "digits", digits, "1 to 15 digits");
   if (digits > 15) refuse("too-large", "digits", digits, "1 to 15 digits");
+}
+
+/** Refuses what cannot be printed, so that no page ever says NaN. */
+export function requirePrintable(q: unknown, options: PrintOptions): void {
+  if (q === undefined || q === null) refuse("missing", "quantity", "", "a quantity");
+  if (typeof q === "number" && Number.isFinite(q)) {
+    refuse("wrong-unit", "quantity", q, "a quantity, as times(3, foot)");
+  }
+  if (!isQuantity(q)) refuse("unreadable", "quantity", q, "a quantity");
+  if (!Number.isFinite(q.si)) refuse("unreadable", "quantity", q.si, "a finite quantity");
+  requirePrintOptions(options);
 }
 
 /** A quantity in one system, in parts. */

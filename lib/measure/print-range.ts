@@ -1,6 +1,10 @@
+import { requireRecord } from "../check/index.ts";
+import { addAlike } from "./arithmetic.ts";
+import { Checks } from "./checks.ts";
 import { significantText } from "./decimal.ts";
+import { kindOfDimension } from "./kinds.ts";
 import type { PrintOptions } from "./print-options.ts";
-import { printParts, printQuantity } from "./print-quantity.ts";
+import { printParts, printQuantity, requirePrintOptions } from "./print-quantity.ts";
 import { isQuantity, type Quantity, type Range } from "./quantity.ts";
 
 /**
@@ -16,6 +20,22 @@ export function isRange(value: unknown): value is Range<Quantity | number> {
   const { low, likely, high, basis } = value as Partial<Range<Quantity>>;
   const sound = (bound: unknown) => typeof bound === "number" || isQuantity(bound);
   return sound(low) && sound(likely) && sound(high) && Array.isArray(basis);
+}
+
+/** Refuses what is not three numbers, or three quantities of one dimension, all finite. */
+function requireBounds(range: Range<Quantity | number>): void {
+  requireRecord(range, ["range"]);
+  const ends = ["low", "likely", "high"] as const;
+  const of = ends.map((end) => range[end]).find(isQuantity);
+  const kind = of === undefined ? undefined : kindOfDimension(of.dim);
+  const checks = new Checks();
+  for (const end of ends) {
+    const value: unknown = range[end];
+    if (of === undefined) checks.number(value, [end]);
+    else if (kind !== undefined) checks.quantity(value, kind, [end]);
+    else checks.attempt(() => addAlike(of, value));
+  }
+  checks.done();
 }
 
 function bound(value: Quantity | number, options: PrintOptions): { number: string; unit: string } {
@@ -35,6 +55,8 @@ function bound(value: Quantity | number, options: PrintOptions): { number: strin
  * printRange({ low: times(32, hour), likely: times(36, hour), high: times(43, hour), basis: ["common practice"] }) // => "32–43 h"
  */
 export function printRange(range: Range<Quantity | number>, options: PrintOptions = {}): string {
+  requireBounds(range);
+  requirePrintOptions(options);
   const high = bound(range.high, options);
   const inUnit =
     isQuantity(range.high) && high.unit !== "" ? unitOption(high.unit, options) : options;

@@ -1,3 +1,4 @@
+import { ProblemError } from "../check/index.ts";
 import type {
   AreaDimension,
   DensityDimension,
@@ -13,6 +14,7 @@ import type {
   TimeDimension,
   VolumeDimension,
 } from "./dimension.ts";
+import { rawText } from "./raw-text.ts";
 
 /**
  * A value with its dimension. `si` is the value in the coherent SI unit (metre, kilogram, second;
@@ -101,16 +103,31 @@ const refusesNumbers = Object.freeze(
   }),
 ) as object;
 
+function refusal(argument: string, value: unknown, allowed: string): ProblemError {
+  const isNothing = value === undefined || value === null;
+  const received = isNothing ? "" : rawText(value);
+  const code = isNothing ? "missing" : "unreadable";
+  return new ProblemError([
+    { code, path: [argument], allowed, received, remedy: `Give ${allowed}.` },
+  ]);
+}
+
 /**
  * A quantity from its value in the coherent SI unit (metre, kilogram, second; for money the major
  * unit) and its dimension. Units and readers build on it; people give `times(8, foot)`.
  *
+ * @throws ProblemError for a value that is no finite number (`missing`, `unreadable`), or no
+ * dimension of five exponents
  * @rule the value in coherent SI with its dimension
  * @source nist-sp-811
  * @example
  * quantity(2.4384, lengthDimension) // => 8 ft
  */
 export function quantity<D extends Dimension>(si: number, dim: D, currency?: string): Named<D> {
+  if (!Number.isFinite(si)) throw refusal("si", si, "a finite number, the value in coherent SI");
+  if (!Array.isArray(dim) || dim.length !== 5) {
+    throw refusal("dim", dim, "a dimension, as lengthDimension or that of a quantity");
+  }
   const made = Object.create(refusesNumbers) as {
     si: number;
     dim: D;

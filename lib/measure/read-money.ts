@@ -12,7 +12,8 @@ type Failure = { readonly code: "unreadable" | "wrong-unit"; readonly remedy: st
 const example = "Write 23.50, $23.50, €12 or 12.50 CHF.";
 
 function codeOf(mark: string): string | undefined {
-  const code = currencySigns[mark] ?? mark.toUpperCase();
+  const sign = Object.hasOwn(currencySigns, mark) ? currencySigns[mark] : undefined;
+  const code = sign ?? mark.toUpperCase();
   return isCurrencyCode(code) ? code : undefined;
 }
 

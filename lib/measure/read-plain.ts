@@ -1,8 +1,8 @@
-import type { Path, Reading } from "../check/index.ts";
+import { type Path, type Reading, requireRecord } from "../check/index.ts";
 import { allowedText, type Bounds, boundProblem } from "./bounds.ts";
 import { tidy } from "./decimal.ts";
 import { plainText, unsignedNumber } from "./number-in-text.ts";
-import { type ReadOptions, refused, understood } from "./read-options.ts";
+import { type ReadOptions, refused, requireReadOptions, understood } from "./read-options.ts";
 
 type NumberOptions = Omit<ReadOptions<number>, "unit">;
 
@@ -37,8 +37,10 @@ function signedNumber(text: string, decimal: "." | ","): number | string {
  * readNumber("3 1/2") // => {"ok":true,"value":3.5}
  */
 export function readNumber(text: string, options: NumberOptions = {}): Reading<number> {
+  requireReadOptions(options, "number");
   const allowed = allowedText("a number", options);
-  if (blank(text)) return refused("missing", "", options, allowed, "Write a number, as 3 or 0.5.");
+  if (blank(text))
+    return refused("missing", text, options, allowed, "Write a number, as 3 or 0.5.");
   const value =
     typeof text === "string" ? signedNumber(text, options.decimal ?? ".") : "it is not text";
   if (typeof value === "string") {
@@ -57,10 +59,11 @@ export function readNumber(text: string, options: NumberOptions = {}): Reading<n
  * readCount("12") // => {"ok":true,"value":12}
  */
 export function readCount(text: string, options: NumberOptions = {}): Reading<number> {
+  requireReadOptions(options, "number");
   const bounds = options.above === undefined ? { min: 0, ...options } : options;
   const allowed = allowedText("a whole number", bounds);
   const remedy = "Write a whole number, as 3.";
-  if (blank(text)) return refused("missing", "", options, allowed, remedy);
+  if (blank(text)) return refused("missing", text, options, allowed, remedy);
   const value = typeof text === "string" ? signedNumber(text, options.decimal ?? ".") : "";
   if (typeof value === "string" || !Number.isInteger(value)) {
     return refused("unreadable", text, options, allowed, remedy);
@@ -84,10 +87,11 @@ export interface PercentOptions extends NumberOptions {
  * readPercent("12 %") // => {"ok":true,"value":0.12}
  */
 export function readPercent(text: string, options: PercentOptions = {}): Reading<number> {
+  requireReadOptions(options, "number");
   const { path, decimal = ".", unit, ...bounds } = options;
   const allowed = percentAllowed(bounds);
   const remedy = "Write a percentage, as 12 %.";
-  if (blank(text)) return refused("missing", "", options, allowed, remedy);
+  if (blank(text)) return refused("missing", text, options, allowed, remedy);
   if (typeof text !== "string") return refused("unreadable", text, options, allowed, remedy);
   const digits = text.trim().replace(/ *(?:%|percent|per cent)$/i, "");
   const value = signedNumber(digits, decimal);
@@ -128,9 +132,10 @@ const answers: Readonly<Record<string, boolean>> = {
  * readYesNo("yes") // => {"ok":true,"value":true}
  */
 export function readYesNo(text: string, options: { readonly path?: Path } = {}): Reading<boolean> {
+  requireRecord(options, ["options"]);
   const remedy = "Write yes or no.";
-  if (blank(text)) return refused("missing", "", options, "yes or no", remedy);
-  const word = String(text).trim().toLowerCase();
+  if (blank(text)) return refused("missing", text, options, "yes or no", remedy);
+  const word = typeof text === "string" ? text.trim().toLowerCase() : "";
   const answer = Object.hasOwn(answers, word) ? answers[word] : undefined;
   return answer === undefined
     ? refused("unreadable", text, options, "yes or no", remedy)
@@ -155,10 +160,11 @@ export function readChoice<const T extends string>(
   text: string,
   options: ChoiceOptions<T>,
 ): Reading<T> {
+  requireRecord(options, ["options"]);
   const names = options.choices.join(", ");
   const remedy = `Choose one of ${names}.`;
-  if (blank(text)) return refused("missing", "", options, `one of ${names}`, remedy);
-  const word = String(text).trim().replace(/\s+/g, " ").toLowerCase();
+  if (blank(text)) return refused("missing", text, options, `one of ${names}`, remedy);
+  const word = typeof text === "string" ? text.trim().replace(/\s+/g, " ").toLowerCase() : "";
   const choice = options.choices.find((candidate) => candidate.toLowerCase() === word);
   return choice === undefined
     ? refused("unknown", text, options, `one of ${names}`, remedy)

@@ -7,11 +7,12 @@ import {
   type Kind,
   type KindTypes,
   kindDimensions,
+  requireKind,
   withArticle,
 } from "./kinds.ts";
-import { type Quantity, quantity } from "./quantity.ts";
+import { isQuantity, type Quantity, quantity } from "./quantity.ts";
 import { readMoneyText, readPriceText } from "./read-money.ts";
-import { type ReadOptions, refused, understood } from "./read-options.ts";
+import { type ReadOptions, refused, requireReadOptions, understood } from "./read-options.ts";
 import { type MeasuredPart, measuredParts } from "./read-parts.ts";
 import { receivedText } from "./received.ts";
 import { unitHint } from "./unit-hints.ts";
@@ -21,7 +22,7 @@ import { unitOfText } from "./unit-text.ts";
 function bareUnit(kind: Kind, unit: string | Quantity | undefined): Quantity | undefined {
   if (unit === undefined) return undefined;
   const found = typeof unit === "string" ? unitOfText(unit) : unit;
-  if (found !== undefined && sameDimension(found.dim, kindDimensions[kind])) return found;
+  if (isQuantity(found) && sameDimension(found.dim, kindDimensions[kind])) return found;
   throw new ProblemError([
     {
       code: "wrong-unit",
@@ -88,7 +89,8 @@ function siOfText(text: string, kind: Kind, options: ReadOptions<Quantity>): num
  * or code ("$23.50", "12.50 EUR", "23.50"), prices per unit ("$38 / cu yd"). A bare number takes
  * `unit`, or is refused.
  *
- * @throws ProblemError where `unit` is not of the kind (`wrong-unit`)
+ * @throws ProblemError for a kind that is none (`unknown`), a `unit` or bounds that are not of the
+ * kind (`wrong-unit`)
  * @rule the number times the exact value of its unit
  * @source nist-sp-811
  * @example
@@ -104,6 +106,8 @@ export function readQuantity<K extends Kind>(
 }
 
 function readAny(text: string, kind: Kind, options: ReadOptions<Quantity>): Reading<Quantity> {
+  requireKind(kind);
+  requireReadOptions(options, kind);
   const bounds: Bounds<Quantity> = options;
   const noun = kindNoun(kind);
   const allowed = allowedText(noun, bounds);

@@ -1,4 +1,4 @@
-import type { Path, Reading } from "../check/index.ts";
+import { type Path, type Reading, requireRecord } from "../check/index.ts";
 import type { Quantity } from "./quantity.ts";
 import { refused, understood } from "./read-options.ts";
 import { unitOfText } from "./unit-text.ts";
@@ -18,11 +18,14 @@ export function readUnit(
   text: string,
   options: { readonly path?: Path } = {},
 ): Reading<Quantity | number> {
+  requireRecord(options, ["options"]);
   const allowed = "a unit, as in, ft3, lb/ft3, kg/m3 or %";
   const remedy = "Name a unit of length, area, volume, mass, time or money, or a quotient of them.";
-  if (typeof text !== "string" || text.trim() === "") {
-    return refused("missing", text ?? "", options, allowed, remedy);
+  const isBlank = text === undefined || text === null;
+  if (isBlank || (typeof text === "string" && text.trim() === "")) {
+    return refused("missing", text, options, allowed, remedy);
   }
+  if (typeof text !== "string") return refused("unreadable", text, options, allowed, remedy);
   if (text.trim() === "%") return understood(0.01);
   const unit = unitOfText(text);
   if (unit === undefined) return refused("unreadable", text, options, allowed, remedy);

@@ -1,21 +1,12 @@
 import { dimensionInWords, withArticle } from "./kinds.ts";
 import { printQuantity } from "./print-quantity.ts";
 import { isQuantity } from "./quantity.ts";
+import { rawText } from "./raw-text.ts";
 
 /** What was received, as raw as a sentence can carry it; empty for nothing. */
 export function receivedText(value: unknown): string {
-  if (value === undefined) return "";
-  if (typeof value === "string") return value;
   if (isQuantity(value)) return Number.isFinite(value.si) ? printQuantity(value) : String(value.si);
-  if (typeof value === "function") return "a function";
-  if (typeof value !== "object" || value === null) return String(value);
-  const text = Array.isArray(value) ? `a list of ${value.length}` : recordText(value);
-  return text.length > 60 ? `${text.slice(0, 59)}…` : text;
-}
-
-function recordText(value: object): string {
-  const keys = Object.keys(value);
-  return keys.length === 0 ? "an empty record" : `a record of ${keys.join(", ")}`;
+  return rawText(value);
 }
 
 /** A value with what it is: "a length (4 ft)", "a number (4)", "nothing". */

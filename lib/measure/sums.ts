@@ -20,10 +20,26 @@ function nothingGiven(what: string): ProblemError {
   ]);
 }
 
+function noList(values: unknown): ProblemError {
+  return new ProblemError([
+    {
+      code: values === undefined || values === null ? "missing" : "unreadable",
+      path: ["values"],
+      allowed: "a list of numbers or of quantities of one dimension",
+      received: receivedText(values ?? undefined),
+      remedy: "Give a list, as [foot, inch].",
+    },
+  ]);
+}
+
 type Pair = (a: number, b: number) => boolean;
 
 function extreme(what: string, isBetter: Pair, values: readonly unknown[]): unknown {
   if (values.length === 0) throw nothingGiven(what);
+  // A single value is compared with itself, so that it is refused where it is none.
+  isBetter(values[0] as number, values[0] as number);
+  const endless = values.find((value) => value === Infinity || value === -Infinity);
+  if (endless !== undefined) throw cannotCombine(measuring, endless, "a finite value");
   return values.reduce((best, value) => (isBetter(value as number, best as number) ? value : best));
 }
 
@@ -67,7 +83,7 @@ export function greatest(...values: unknown[]): unknown {
  * The sum of a list of numbers or of quantities of one dimension. An empty list needs `zero`, as
  * `zeroOf(cubicYard)`, to say what it is nothing of.
  *
- * @throws ProblemError for an empty list without a zero (`missing`), two kinds (`wrong-unit`), two
+ * @throws ProblemError for no list, or an empty one without a zero (`missing`), two kinds (`wrong-unit`), two
  * currencies (`mixed-currency`)
  * @rule each is added to the sum of those before it
  * @source common practice
@@ -80,6 +96,8 @@ export function sumOf<D extends Dimension>(
   zero?: Quantity<NoInfer<D>>,
 ): Named<D>;
 export function sumOf(values: Iterable<unknown>, zero?: unknown): unknown {
+  const isList = typeof values === "object" && values !== null && Symbol.iterator in values;
+  if (!isList) throw noList(values);
   const all = zero === undefined ? [...values] : [zero, ...values];
   if (all.length === 0) throw nothingGiven("sumOf");
   const [first] = all;
@@ -98,7 +116,8 @@ export function sumOf(values: Iterable<unknown>, zero?: unknown): unknown {
  * zeroOf(cubicFoot) // => 0 cu ft
  */
 export function zeroOf<D extends Dimension>(unit: Quantity<D>): Named<D> {
-  if (!isQuantity(unit)) throw cannotCombine(measuring, unit, "a unit");
+  const isSound = isQuantity(unit) && Number.isFinite(unit.si);
+  if (!isSound) throw cannotCombine(measuring, unit, "a unit");
   return quantity(0, unit.dim, unit.currency);
 }
 
@@ -121,7 +140,8 @@ const measuring = {
  */
 export function amount<D extends Dimension>(q: Quantity<D>, unit: Quantity<NoInfer<D>>): number {
   const fits = isQuantity(q) && isQuantity(unit) && sameDimension(q.dim, unit.dim);
-  if (!fits || !Number.isFinite(q.si)) throw cannotCombine(measuring, q, unit);
+  if (!fits || !Number.isFinite(q.si) || !Number.isFinite(unit.si))
+    throw cannotCombine(measuring, q, unit);
   if (unit.si === 0) throw stepTooSmall(unit, "unit");
   return tidy(q.si / unit.si);
 }
@@ -157,6 +177,9 @@ export function roundUpTo(value: unknown, step: unknown): unknown {
   const zero = isQuantity(step) ? quantity(0, step.dim, step.currency) : 0;
   if (!more(step as number, zero as number)) throw stepTooSmall(step, "step");
   less(value as number, step as number); // refuses two kinds
+  if (!Number.isFinite(Number(isQuantity(value) ? value.si : value)) || step === Infinity) {
+    throw cannotCombine(measuring, value, step);
+  }
   if (isQuantity(value) && isQuantity(step)) {
     const currency = value.currency ?? step.currency;
     return quantity(upTo(value.si, step.si), value.dim, currency);

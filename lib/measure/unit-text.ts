@@ -34,7 +34,8 @@ function multiplied(a: Factor, b: Factor, sign: 1 | -1): Factor | undefined {
 function simpleFactor(text: string): Factor | undefined {
   const unit = unitOfSymbol(text);
   if (unit !== undefined) return unit;
-  const code = currencySigns[text] ?? (isCurrencyCode(text) ? text : undefined);
+  const sign = Object.hasOwn(currencySigns, text) ? currencySigns[text] : undefined;
+  const code = sign ?? (isCurrencyCode(text) ? text : undefined);
   if (code !== undefined) return { si: 1, dim: moneyDimension, currency: code };
   if (/^\d{1,9}(\.\d{1,9})?$/.test(text) && Number(text) > 0) return { ...one, si: Number(text) };
   const [, symbol, mark = ""] = /^(.*?[^\d^²³\s])(\^?[23]|[²³])$/.exec(text) ?? [];

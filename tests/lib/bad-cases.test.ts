@@ -4,12 +4,17 @@ import { anythingGoes } from "./bad-cases/anything-goes.ts";
 import { compostCases } from "./bad-cases/compost.ts";
 import { fastenerCases } from "./bad-cases/fasteners.ts";
 import { linerCases } from "./bad-cases/liner.ts";
+import { checkCases, measureCases } from "./bad-cases/measure.ts";
 import { mulchCases } from "./bad-cases/mulch.ts";
+import { operatorCases, quantityMaker } from "./bad-cases/operators.ts";
+import { readerCases } from "./bad-cases/readers.ts";
 import { safetyCases } from "./bad-cases/safety.ts";
 import { soilCases } from "./bad-cases/soil.ts";
 import { type FolderCases, faultsOf } from "./bad-cases/walk.ts";
 
 const folders: Readonly<Record<string, FolderCases>> = {
+  check: checkCases,
+  measure: { ...measureCases, ...operatorCases, ...quantityMaker, ...readerCases },
   compost: compostCases,
   fasteners: fastenerCases,
   liner: linerCases,

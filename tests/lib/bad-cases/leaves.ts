@@ -22,7 +22,8 @@ const another = (q: Quantity) => (dimensionName(q) === "mass" ? metre : kilogram
 /** A quantity, from its text or as it is; every other kind and every other size is tried. */
 export function quantityOf(good: Quantity, sizes: Sizes = {}): Part {
   const { zero = "too-small", negative = "too-small", huge = "too-large" } = sizes;
-  const sized = (si: number) => quantity(si, good.dim, good.currency);
+  // As a record: no maker of quantities makes one of NaN.
+  const sized = (si: number) => ({ ...good, si });
   return leaf(good, [
     ...nothing(sizes),
     variant("a bare number", 3, "wrong-unit"),
@@ -94,7 +95,7 @@ export function choice(good: string, options: PartOptions = {}): Part {
   return leaf(good, [
     ...nothing(options),
     variant("an unknown word", "sideways", "unknown"),
-    variant("a word in capitals", good.toUpperCase(), "unknown"),
+    variant("a word in other letters", `${good.toUpperCase()}!`, "unknown"),
     variant("a key of every object", "constructor", "unknown"),
     variant("empty text", "", "unknown", "missing"),
     variant("a number", 7, "unknown", "unreadable"),
@@ -178,6 +179,7 @@ export function typed(good: string, bad: Readonly<Record<string, Outcome>>): Par
     variant("null", null, "missing"),
     variant("empty text", "", "missing"),
     variant("blanks", " \t ", "missing"),
+    variant("a key of every object", "constructor", "unreadable", "unknown"),
     variant("a number", 3, "unreadable", "wrong-unit", "unknown"),
     variant("a record", {}, "unreadable", "unknown"),
     variant("a list", ["3 ft"], "unreadable", "unknown"),

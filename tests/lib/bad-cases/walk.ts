@@ -67,13 +67,15 @@ export function faultOf(problem: lib.Problem): string | undefined {
   return /NaN/.test(`${problem.allowed} ${problem.remedy}`) ? `speaks of NaN: ${words}` : undefined;
 }
 
+const isEmptyList = (value: unknown): boolean => Array.isArray(value) && value.length === 0;
+
 function rawFault(problem: lib.Problem, raw: unknown): string | undefined {
   if (composed.includes(problem.code)) return undefined;
   const { received } = problem;
-  const isNothing = raw === undefined || raw === null || raw === "";
+  const isNothing = raw === undefined || raw === null || raw === "" || isEmptyList(raw);
   if (isNothing) {
     // Operators name both sides: “1 ft + nothing”.
-    const sound = received === "" || /\bnothing\b|^null$/.test(received);
+    const sound = /^$|^a list of 0$/.test(received.trim()) || /\b(nothing|null)\b/.test(received);
     return sound ? undefined : `received “${received}” for nothing`;
   }
   if (received === "") return "does not say what was received";

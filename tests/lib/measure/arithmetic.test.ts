@@ -16,7 +16,6 @@ import {
   plus,
   pound,
   printQuantity,
-  quantity,
   remainder,
   same,
   times,
@@ -166,7 +165,7 @@ describe("quantities out of a clone", () => {
   });
 
   it("are refused where their value is no number", () => {
-    const broken = quantity(Number.NaN, foot.dim);
+    const broken = { ...foot, si: Number.NaN };
     expect(() => plus(broken, foot)).toThrow(ProblemError);
   });
 });

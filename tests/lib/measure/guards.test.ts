@@ -4,7 +4,6 @@ import {
   inch,
   money,
   pound,
-  quantity,
   requireChoice,
   requireCount,
   requireMoney,
@@ -41,8 +40,8 @@ describe("requireQuantity", () => {
       [{}, "unreadable"],
       [[], "unreadable"],
       [Number.NaN, "unreadable"],
-      [quantity(Number.NaN, foot.dim), "unreadable"],
-      [quantity(Number.POSITIVE_INFINITY, foot.dim), "unreadable"],
+      [{ ...foot, si: Number.NaN }, "unreadable"],
+      [{ ...foot, si: Number.POSITIVE_INFINITY }, "unreadable"],
       [times(-1, inch), "too-small"],
       [times(2, foot), "too-large"],
     ];

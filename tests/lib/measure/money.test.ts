@@ -62,6 +62,6 @@ describe("addMoney", () => {
     const two = () => addMoney(money(1, "USD"), money(2), money(3, "EUR"));
     expect(codesOf(two)).toEqual(["mixed-currency at "]);
     expect(codesOf(() => addMoney())).toEqual(["missing at sumOf"]);
-    expect(codesOf(() => addMoney(money(1), 2 as never))).toEqual(["wrong-unit at "]);
+    expect(codesOf(() => addMoney(money(1), 2 as never))).toEqual(["wrong-unit at amounts.2"]);
   });
 });

@@ -43,7 +43,7 @@ describe("printRange", () => {
 
   it("refuses ends that are no finite quantity", () => {
     const broken = range({ ...hour, si: Number.NaN }, hour, hour);
-    expect(codesOf(() => printRange(broken))).toEqual(["unreadable at quantity"]);
+    expect(codesOf(() => printRange(broken))).toEqual(["unreadable at low"]);
   });
 });
 
