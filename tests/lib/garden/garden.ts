@@ -100,7 +100,9 @@ Birch,corner plate,1,2.10,pack,,,
 Alder,corner plate,4,9.00,pack,,,
 Alder,1 1/4 in screws,100,8.50,pack,,,
 Alder,staples,1000,6.20,pack,,,
-Birch,end-cut preservative,1 qt,19.90,pack,,,`,
+Birch,end-cut preservative,32 fl oz,19.90,pack,,,
+Alder,2x4 treated,8 ft,6.20,board,,,
+Birch,2x4 treated,8 ft,5.95,board,,,`,
 } as const;
 
 /** The same trade in millimetres and euros, tax in the prices, decimal commas. */
