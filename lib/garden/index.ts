@@ -8,6 +8,7 @@ export { type GardenBeds, gardenBeds } from "./garden-beds.ts";
 export { type BillInput, type GardenBill, gardenBill, type OtherYard } from "./garden-bill.ts";
 export { gardenCautions } from "./garden-cautions.ts";
 export { type GardenChoices, type GardenChoicesSpec, gardenChoices } from "./garden-choices.ts";
+export { type GardenColumn, gardenColumns } from "./garden-columns.ts";
 export { gardenCurrency, type MoneyTables } from "./garden-currency.ts";
 export {
   type FasteningChoices,

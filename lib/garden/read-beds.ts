@@ -57,7 +57,7 @@ export interface BedSpec {
 const depth = lengthCell(nothing, times(foot, 20));
 const offset = lengthCell(times(foot, -5000), times(foot, 5000));
 
-const columns = {
+export const bedColumns = {
   bed: requiredColumn(nameCell),
   length: requiredColumn(lengthCell(foot, times(foot, 100))),
   width: requiredColumn(lengthCell(times(inch, 6), times(foot, 100))),
@@ -89,7 +89,7 @@ const columns = {
  * readBeds(readCsv("bed,length (ft),width (ft),count\nA,8,4,2", "beds")).rows.map((bed) => bed.bed) // => ["A-1","A-2"]
  */
 export function readBeds(table: TableText): TableReading<BedSpec> {
-  const reading = readRows(table, columns);
+  const reading = readRows(table, bedColumns);
   const rows: (BedSpec & { readonly row: number })[] = [];
   const problems: Problem[] = [...reading.problems];
   const rowOfName = new Map<string, number>();

@@ -32,7 +32,7 @@ export interface KeptBoards {
 
 const boardLength = lengthCell(inch, times(foot, 60));
 
-const columns = {
+export const onHandColumns = {
   section: requiredColumn(sectionCell),
   length: requiredColumn(boardLength),
   count: optionalColumn(countCell(1, 10_000)),
@@ -52,7 +52,7 @@ const columns = {
  * readOnHand(readCsv("section,length,sound\n2x12,8 ft,9 ft", "onHand")).problems[0].code // => "contradiction"
  */
 export function readOnHand(table: TableText): TableReading<KeptBoards> {
-  const reading = readRows(table, columns);
+  const reading = readRows(table, onHandColumns);
   const rows: (KeptBoards & { readonly row: number })[] = [];
   const problems: Problem[] = [...reading.problems];
   for (const { count = 1, sound, ...rest } of reading.rows) {

@@ -18,7 +18,7 @@ export interface HandPiece {
   readonly timber: string | undefined;
 }
 
-const columns = {
+export const pieceColumns = {
   piece: requiredColumn(nameCell),
   section: requiredColumn(sectionCell),
   length: requiredColumn(lengthCell(over(inch, 2), times(foot, 100))),
@@ -37,6 +37,6 @@ const columns = {
  * readPieces(readCsv("piece,section,length\nshelf,2x10,30 in", "pieces")).rows[0].count // => 1
  */
 export function readPieces(table: TableText): TableReading<HandPiece> {
-  const reading = readRows(table, columns);
+  const reading = readRows(table, pieceColumns);
   return { ...reading, rows: reading.rows.map(({ count = 1, ...rest }) => ({ ...rest, count })) };
 }

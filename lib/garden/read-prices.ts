@@ -14,7 +14,7 @@ import { writtenAmount } from "./written-amount.ts";
 
 export const priceForms: readonly PriceForm[] = ["board", "bag", "bulk", "pack", "roll", "kit"];
 
-const columns = {
+export const priceColumns = {
   yard: requiredColumn(nameCell),
   item: requiredColumn(nameCell),
   size: requiredColumn(readSize),
@@ -39,7 +39,7 @@ const columns = {
  * readPrices(readCsv("yard,item,size,price\nAlder,2x12 treated,8 ft,21.40", "prices")).rows[0].kind // => "board"
  */
 export function readPrices(table: TableText): TableReading<PriceLine> {
-  const reading = readRows(table, columns);
+  const reading = readRows(table, priceColumns);
   const rows: (PriceLine & { readonly row: number })[] = [];
   const problems: Problem[] = [...reading.problems];
   for (const written of reading.rows) {

@@ -13,6 +13,7 @@ import {
   times,
 } from "../measure/index.ts";
 import type { CellPlace } from "../table/index.ts";
+import { isBareNumber, withHeadingUnit } from "./bare-number.ts";
 
 /** A size as written: two or three sides, or a single quantity or count. */
 export type WrittenSize =
@@ -40,11 +41,10 @@ const allowed =
 export function readSize(text: string, place: CellPlace): Reading<WrittenSize> {
   const parts = text.split(/\s*[x×*]\s*/i);
   if (parts.length > 1) return readSides(text, parts, place);
-  if (/^[-+]?[\d.,\s/]+$/.test(text) && place.unit === undefined) return readPack(text, place);
-  const { path, decimal, unit } = place;
+  if (isBareNumber(text) && place.unit === undefined) return readPack(text, place);
+  const { path, decimal } = place;
   const options = { path, decimal };
-  // A unit in the heading is one of the three kinds: the readers of the others would throw.
-  const withUnit = unit !== undefined && /^[-+]?[\d.,\s/]+$/.test(text) ? `${text} ${unit}` : text;
+  const withUnit = withHeadingUnit(text, place);
   const volume = readVolume(withUnit, { ...options, min: smallest.volume, max: largest.volume });
   if (volume.ok) return goods({ kind: "volume", volume: volume.value });
   const mass = readMass(withUnit, { ...options, min: smallest.mass, max: largest.mass });
@@ -61,8 +61,7 @@ function readSides(text: string, parts: readonly string[], place: CellPlace): Re
   const unit = /([a-z″"′'”]+\.?)\s*$/i.exec(parts.at(-1) ?? "")?.[1];
   const sides: Length[] = [];
   for (const part of parts) {
-    const isBare = /^[-+]?[\d.,\s/]+$/.test(part);
-    const own = isBare ? (unit ?? place.unit) : undefined;
+    const own = isBareNumber(part) ? (unit ?? place.unit) : undefined;
     const reading = readLength(own === undefined ? part : `${part} ${own}`, {
       path: place.path,
       decimal: place.decimal,

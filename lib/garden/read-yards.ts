@@ -18,7 +18,7 @@ import {
   percentCell,
 } from "./table-cells.ts";
 
-const columns = {
+export const yardColumns = {
   yard: requiredColumn(nameCell),
   trip_cost: optionalColumn(moneyCell),
   tax: optionalColumn(percentCell),
@@ -41,7 +41,7 @@ const columns = {
  * readYards(readCsv("yard,tax\nAlder,6 %", "yards")).rows[0].tax // => 0.06
  */
 export function readYards(table: TableText): TableReading<YardTerms> {
-  const reading = readRows(table, columns);
+  const reading = readRows(table, yardColumns);
   const rows: (YardTerms & { readonly row: number })[] = [];
   const problems: Problem[] = [...reading.problems];
   for (const written of reading.rows) {

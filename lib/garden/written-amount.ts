@@ -2,6 +2,7 @@ import type { Reading } from "../check/index.ts";
 import type { GoodsSize, PriceLine } from "../cost/index.ts";
 import { readLength, readMass, readNumber, readVolume } from "../measure/index.ts";
 import type { CellPlace, CellReader } from "../table/index.ts";
+import { isBareNumber, withHeadingUnit } from "./bare-number.ts";
 
 /** What stands in `limit`, `from` or `step`: a number of sizes, or a quantity of the size's kind. */
 export type WrittenAmount =
@@ -14,7 +15,7 @@ const most = 1_000_000;
 export function writtenAmount(column: "limit" | "from" | "step"): CellReader<WrittenAmount> {
   return (text, place) => {
     const bounds = column === "step" ? { above: 0, max: most } : { min: 0, max: most };
-    const isBare = /^[-+]?[\d.,\s/]+$/.test(text) && place.unit === undefined;
+    const isBare = isBareNumber(text) && place.unit === undefined;
     if (isBare || !/\d/.test(text)) {
       const number = readNumber(text, { path: place.path, decimal: place.decimal, ...bounds });
       if (!number.ok) return number;
@@ -42,7 +43,8 @@ export function amountInSizes(
     } as const;
     return { ok: false, problem };
   }
-  const reading = ofSize.read(text, place);
+  const { path, decimal } = place;
+  const reading = ofSize.read(withHeadingUnit(text, place), { path, decimal });
   if (!reading.ok) return reading;
   // 3 cu yd of 1 cu yd are three, whatever binary fractions make of them.
   if (reading.value.si > 0) {
