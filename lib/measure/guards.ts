@@ -1,5 +1,12 @@
 import { type Path, type Problem, ProblemError } from "../check/index.ts";
-import { allowedText, type Bounds, boundProblem, kindExamples, kindNoun } from "./bounds.ts";
+import {
+  allowedText,
+  type Bounds,
+  boundProblem,
+  kindExamples,
+  kindNoun,
+  outOfBounds,
+} from "./bounds.ts";
 import { sameDimension } from "./dimensions.ts";
 import { type Kind, type KindTypes, kindDimensions, requireKind } from "./kinds.ts";
 import { isQuantity, type Money, type Quantity } from "./quantity.ts";
@@ -23,6 +30,12 @@ export function quantityProblem(
   bounds: Bounds<Quantity> = {},
 ): Problem | undefined {
   requireKind(kind);
+  const sound =
+    isQuantity(value) &&
+    Number.isFinite(value.si) &&
+    sameDimension(value.dim, kindDimensions[kind]);
+  // What is right is not put into words: guards run for every bed.
+  if (sound && outOfBounds(value, bounds) === undefined) return undefined;
   const noun = kindNoun(kind);
   const allowed = allowedText(noun, bounds);
   const remedy = `Give ${noun}, as ${kindExamples[kind]}.`;
@@ -49,6 +62,8 @@ export function numberProblem(
   bounds: Bounds<number> = {},
   noun = "a number",
 ): Problem | undefined {
+  const sound = typeof value === "number" && Number.isFinite(value);
+  if (sound && outOfBounds(value, bounds) === undefined) return undefined;
   const allowed = allowedText(noun, bounds);
   const remedy = `Give ${noun} without a unit.`;
   if (isNothing(value)) return wrong("missing", undefined, path, allowed, remedy);

@@ -110,14 +110,14 @@ function readAny(text: string, kind: Kind, options: ReadOptions<Quantity>): Read
   requireReadOptions(options, kind);
   const bounds: Bounds<Quantity> = options;
   const noun = kindNoun(kind);
-  const allowed = allowedText(noun, bounds);
+  const allowed = () => allowedText(noun, bounds);
   if (typeof text !== "string" || text.trim() === "") {
     const code =
       typeof text === "string" || text === undefined || text === null ? "missing" : "unreadable";
-    return refused(code, text ?? "", options, allowed, `Write ${kindExamples[kind]}.`);
+    return refused(code, text ?? "", options, allowed(), `Write ${kindExamples[kind]}.`);
   }
   const value = read(text, kind, options);
-  if ("remedy" in value) return refused(value.code, text, options, allowed, value.remedy);
+  if ("remedy" in value) return refused(value.code, text, options, allowed(), value.remedy);
   const path = options.path ?? [];
   const problem = boundProblem(value, noun, bounds, { path, received: text });
   return problem === undefined ? understood(value) : { ok: false, problem };
