@@ -1,5 +1,5 @@
 import type { Dimension, Inverse, Product } from "./dimension.ts";
-import { productDimension, sameDimension } from "./dimensions.ts";
+import { noDimension, productDimension, sameDimension } from "./dimensions.ts";
 import { isQuantity, type Named, type Quantity, quantity } from "./quantity.ts";
 import { cannotCombine, mixedCurrency, noResult, type Operation } from "./refusal.ts";
 
@@ -74,7 +74,7 @@ function made(
   currency?: string,
 ): unknown {
   if (!Number.isFinite(si) || isEndless(a) || isEndless(b)) throw noResult(operation, a, b);
-  if (dim.every((exponent) => exponent === 0)) return si;
+  if (sameDimension(dim, noDimension)) return si;
   return quantity(si, dim, dim[3] === 0 ? undefined : currency);
 }
 
@@ -109,7 +109,7 @@ function combined(operation: Operation, sign: 1 | -1, a: unknown, b: unknown): u
   if (typeof a === "bigint" && typeof b === "bigint") return bigints(operation, a, b);
   if (isQuantity(a) && isNumber(b)) return made(operation, step(a.si, b), a.dim, a, b, a.currency);
   if (!isQuantity(b) || !(isNumber(a) || isQuantity(a))) throw cannotCombine(operation, a, b);
-  const left = isQuantity(a) ? a : { si: a, dim: [0, 0, 0, 0, 0] as const };
+  const left = isQuantity(a) ? a : { si: a, dim: noDimension };
   const currency = sharedCurrency(operation, left, b);
   const dim = productDimension(left.dim, b.dim, sign);
   if (dim === undefined) throw cannotCombine(operation, a, b);

@@ -48,11 +48,21 @@ export const pricePerMassDimension: PricePerMassDimension = Object.freeze([
 
 /** Whether two dimensions are one; arrays that came out of a clone included. */
 export function sameDimension(a: Dimension, b: Dimension): boolean {
-  return a.every((exponent, place) => exponent === b[place]);
+  if (a === b) return true;
+  // Written out: this is asked at every step of every calculation.
+  const isSame = a[0] === b[0] && a[1] === b[1] && a[2] === b[2];
+  return isSame && a[3] === b[3] && a[4] === b[4];
 }
 
 /** Sum of exponents, or undefined beyond the fourth power, which no calculation here has. */
 export function productDimension(a: Dimension, b: Dimension, sign: 1 | -1): Dimension | undefined {
-  const sums = a.map((exponent, place) => exponent + sign * (b[place] ?? 0) + 0);
-  return sums.some((sum) => Math.abs(sum) > 4) ? undefined : (sums as unknown as Dimension);
+  const sums = [
+    a[0] + sign * b[0] + 0,
+    a[1] + sign * b[1] + 0,
+    a[2] + sign * b[2] + 0,
+    a[3] + sign * b[3] + 0,
+    a[4] + sign * b[4] + 0,
+  ];
+  for (const sum of sums) if (sum > 4 || sum < -4) return undefined;
+  return sums as unknown as Dimension;
 }

@@ -86,7 +86,8 @@ export function requireKind(kind: unknown): void {
 
 /** The kind a dimension is, or undefined for one without a name. */
 export function kindOfDimension(dim: Dimension): Kind | undefined {
-  return kinds.find((kind) => sameDimension(kindDimensions[kind], dim));
+  for (const kind of kinds) if (sameDimension(kindDimensions[kind], dim)) return kind;
+  return undefined;
 }
 
 const baseNames = ["length", "mass", "time", "money", "temperature"] as const;

@@ -37,16 +37,30 @@ function fractionValue(text: string): NumberFound | undefined {
   return { value: Number(whole) + Number(above) / Number(below) };
 }
 
-function groupedValue(text: string, decimal: "." | ","): NumberFound {
-  const separators = decimal === "." ? ", " : ". ";
-  const mark = decimal === "." ? "\\." : ",";
+interface Marks {
+  readonly plain: RegExp;
+  /** Thousands apart, by the separator that parts them. */
+  readonly grouped: readonly (readonly [separator: string, RegExp])[];
+}
+
+function marks(mark: string, separators: string): Marks {
   const plain = new RegExp(`^(?:\\d+(?:${mark}\\d*)?|${mark}\\d+)(?:e[+-]?\\d{1,3})?$`, "i");
-  if (plain.test(text)) return { value: Number(text.replace(decimal, ".")) };
-  for (const separator of separators) {
+  const grouped = [...separators].map((separator) => {
     const escaped = separator === "." ? "\\." : separator;
-    const grouped = new RegExp(`^\\d{1,3}(?:${escaped}\\d{3})+(?:${mark}\\d*)?$`);
+    return [separator, new RegExp(`^\\d{1,3}(?:${escaped}\\d{3})+(?:${mark}\\d*)?$`)] as const;
+  });
+  return { plain, grouped };
+}
+
+const byDecimal = { ".": marks("\\.", ", "), ",": marks(",", ". ") } as const;
+
+function groupedValue(text: string, decimal: "." | ","): NumberFound {
+  const { plain, grouped } = byDecimal[decimal];
+  if (plain.test(text)) return { value: Number(text.replace(decimal, ".")) };
+  for (const [separator, pattern] of grouped) {
+    // "1.250" under a decimal comma may be a slip for 1,250: only "1.250,5" or "1.250.000" is sure.
     const isCertain = separator !== "." || text.split(".").length > 2 || text.includes(",");
-    if (grouped.test(text) && isCertain) {
+    if (isCertain && pattern.test(text)) {
       return { value: Number(text.replaceAll(separator, "").replace(decimal, ".")) };
     }
   }

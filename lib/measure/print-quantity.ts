@@ -157,8 +157,9 @@ function partsIn(q: Quantity, system: UnitSystem, options: PrintOptions): Parts 
   if (per !== undefined) return priceParts(q, per[system][0], per[system][1], options);
   const choices =
     kind === undefined ? undefined : unitChoices(kind, system, options.liquid ?? false);
-  const coherent = { symbol: siSymbol(q), unitSi: 1, fromSi: 0 };
-  if (choices === undefined) return inUnit(q.si, coherent, options);
+  if (choices === undefined) {
+    return inUnit(q.si, { symbol: siSymbol(q), unitSi: 1, fromSi: 0 }, options);
+  }
   const [size, choice] = chosenUnit(q.si, choices, options.digits ?? 3);
   return inUnit(size, choice, options);
 }

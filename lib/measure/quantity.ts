@@ -151,6 +151,8 @@ export function quantity<D extends Dimension>(si: number, dim: D, currency?: str
  */
 export function isQuantity(value: unknown): value is Quantity {
   if (typeof value !== "object" || value === null) return false;
+  // Made here, and frozen: nothing more to look at.
+  if (Object.getPrototypeOf(value) === refusesNumbers) return true;
   const { si, dim, currency } = value as Partial<Quantity>;
   const isSized = typeof si === "number" && Array.isArray(dim) && dim.length === 5;
   const isCurrency = currency === undefined || typeof currency === "string";

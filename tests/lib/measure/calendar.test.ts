@@ -42,5 +42,7 @@ describe("dateBefore", () => {
     expect(dateBefore({ year: 2004, month: 2, day: 29 }, { year: 2004, month: 3 })).toBe(true);
     expect(dateBefore({ year: 2004, month: 3 }, { year: 2004, month: 2, day: 29 })).toBe(false);
     expect(dateBefore({ year: 2004 }, { year: 2004 })).toBe(false);
+    const day = { year: 2004, month: 2, day: 29 };
+    expect(dateBefore(day, day)).toBe(false);
   });
 });

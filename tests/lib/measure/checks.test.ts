@@ -60,9 +60,9 @@ describe("Checks", () => {
 
   it("does not swallow errors that are not problems", () => {
     const bug = () => {
-      throw new TypeError("a bug");
+      throw new RangeError("a bug");
     };
-    expect(() => new Checks().attempt(bug)).toThrow(TypeError);
+    expect(() => new Checks().attempt(bug)).toThrow(RangeError);
     expect(() => new Checks().attempt(bug)).not.toThrow(ProblemError);
   });
 });

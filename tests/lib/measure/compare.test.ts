@@ -33,6 +33,11 @@ describe("comparisons", () => {
     expect(more(times(0.1, metre), times(100, times(0.001, metre)))).toBe(false);
   });
 
+  it("see any difference beyond that dust", () => {
+    expect(less(metre, times(1 + 1e-10, metre))).toBe(true);
+    expect(same(metre, times(1 + 1e-10, metre))).toBe(false);
+  });
+
   it("agree with each other", () => {
     fc.assert(
       fc.property(wide, wide, (a, b) => {

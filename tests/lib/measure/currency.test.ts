@@ -33,6 +33,8 @@ describe("minor units", () => {
     expect(minorDigits()).toBe(2);
     expect(minorDigits("JPY")).toBe(0);
     expect(minorDigits("BHD")).toBe(3);
+    // Out of use, still listed with three (ISO 4217 list one, from memory).
+    expect(minorDigits("IQD")).toBe(3);
   });
 });
 
