@@ -21,6 +21,8 @@ export interface LiveCell {
   /** What was last reported, as JSON, so that nothing is sent twice. */
   sent: string;
   changed: boolean;
+  /** Its formula was asked for and had the same inputs as before, so that nothing of it is new. */
+  reused: boolean;
 }
 
 /** The program's cells, alive, in its order. */
@@ -43,6 +45,7 @@ function liveCell(cell: CompiledCell): LiveCell {
     run: undefined,
     sent: "",
     changed: true,
+    reused: false,
   };
 }
 

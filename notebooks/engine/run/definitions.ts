@@ -4,6 +4,7 @@ import { isEntry, readEntry, readTable } from "./entries.ts";
 import type { Definition, Graph } from "./graph.ts";
 import { beginRun } from "./long-work.ts";
 import { fixedValue, keyOf, makeFunction } from "./made.ts";
+import { SameInputs } from "./same-inputs.ts";
 
 export interface DefinitionsContext {
   readonly graph: Graph;
@@ -77,10 +78,16 @@ export class Definitions {
 
   #runner(live: LiveCell): Definition {
     let made: ReturnType<typeof makeFunction> | undefined;
+    const same = new SameInputs();
     return (...values) => {
+      const known = same.recall(values);
+      live.reused = known !== undefined;
+      if (known) return known.value;
       this.#context.starting(live.cell.id);
       made ??= makeFunction(live.cell);
-      return made(...this.#arguments(live, values));
+      const given = made(...this.#arguments(live, values));
+      same.remember(values, given);
+      return given;
     };
   }
 

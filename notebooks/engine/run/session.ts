@@ -145,7 +145,8 @@ class LiveSession implements Session {
   #came(key: string, take: (live: LiveCell) => void): void {
     const live = this.#byKey.get(key);
     if (live === undefined) return;
-    live.changed = true;
+    // What was entered may be new though the formula of its entry is not.
+    if (!live.reused || live.entry !== undefined || live.status !== "value") live.changed = true;
     take(live);
     this.#rest.ended(live, key);
     this.#rest.look();

@@ -43,6 +43,36 @@ describe("values", () => {
   });
 });
 
+describe("a cell whose inputs are the very same", () => {
+  const text =
+    cell("size", 'wholeEntry("4")') +
+    cell("fixed", "({ list: [1, 2] })") +
+    cell("pair", "({ size, list: fixed.list })") +
+    cell("list", "pair.list") +
+    cell("length", "list.length");
+
+  it("keeps its value, and what depends on it is not run", async () => {
+    const { session, started } = open(text);
+    await session.settled();
+    started.length = 0;
+    session.enter({ "a.md#size": "6" });
+    await session.settled();
+    expect(started).toEqual(["a.md#pair", "a.md#list"]);
+    expect(session.value("a.md#length")).toBe(2);
+  });
+
+  it("runs again once they differ", async () => {
+    const { session } = open(
+      cell("size", 'wholeEntry("4")') + cell("half", "size > 4 ? 1 : 2") + cell("out", "half + 1"),
+    );
+    await session.settled();
+    expect(session.value("a.md#out")).toBe(3);
+    session.enter({ "a.md#size": "6" });
+    await session.settled();
+    expect(session.value("a.md#out")).toBe(2);
+  });
+});
+
 describe("entries", () => {
   it("tell their text, limits and a problem with a path that names them", async () => {
     const { session } = open(cell("size", 'wholeEntry("4")') + cell("twice", "size * 2"));
