@@ -44,7 +44,7 @@ export function makeHost(parts: HostParts): Host {
       longWorkNames.map((name) => [name, revived(parts.longWork(name))]),
     ),
     operators,
-    print: (value, units) => print(value, { system: units, style }),
+    print: printer(style),
     toJson: (value, units) => toJson(value, units),
     dateOf,
     sentence: (problem) => lib.sentence(problem as lib.Problem),
@@ -65,10 +65,25 @@ function revived(work: LongWork): LongWork {
   return async (data, control) => lib.reviveQuantities(await work(data, control));
 }
 
-function print(value: unknown, options: lib.PrintOptions): Figure | undefined {
+/** Prints, and remembers what frozen quantities look like: most are shown again turn after turn. */
+function printer(style: "plain" | "typographic"): Host["print"] {
+  const printed = { us: new WeakMap<object, Figure>(), metric: new WeakMap<object, Figure>() };
+  return (value, units) => {
+    if (typeof value !== "object" || value === null) return undefined;
+    const known = printed[units].get(value);
+    if (known !== undefined) return known;
+    const figure = print(value, { system: units, style });
+    if (figure !== undefined && lib.isQuantity(value) && Object.isFrozen(value)) {
+      printed[units].set(value, figure);
+    }
+    return figure;
+  };
+}
+
+function print(value: object, options: lib.PrintOptions): Figure | undefined {
   if (lib.isQuantity(value)) return lib.printParts(value, options);
   if (lib.isRange(value)) return rangeFigure(value, options);
-  if (lib.isCalendarDate(value)) return wordsFigure(lib.printDate(value));
+  if ("year" in value && lib.isCalendarDate(value)) return wordsFigure(lib.printDate(value));
   return isSection(value) ? wordsFigure(value.name) : undefined;
 }
 
@@ -89,7 +104,7 @@ function rangeFigure(range: AnyRange, options: lib.PrintOptions): Figure {
 }
 
 function isSection(value: unknown): value is lib.Section {
-  if (typeof value !== "object" || value === null) return false;
+  if (typeof value !== "object" || value === null || !("nominal" in value)) return false;
   const { name, thickness, width, nominal } = value as Partial<lib.Section>;
   const sized = lib.isQuantity(thickness) && lib.isQuantity(width) && nominal !== undefined;
   return typeof name === "string" && sized;

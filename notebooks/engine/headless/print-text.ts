@@ -1,4 +1,4 @@
-import { type WholeTable, wholeTable } from "../run/index.ts";
+import { show, type WholeTable, wholeTable } from "../run/index.ts";
 import type { Host, Shown, ShownCaution, Units } from "../types/index.ts";
 import type { Outcome } from "./outcome.ts";
 
@@ -9,8 +9,9 @@ export function textOf({ cell, state, value }: Outcome, host: Host, units: Units
     const { text, printed } = state.entry;
     return `${title}: ${text}${printed ? ` (${printed.text})` : ""}`;
   }
-  const table = wholeTable(value, host, units);
-  const shown = state?.shown;
+  // A quiet cell's state shows only its beginning; whoever asks for it here wants all.
+  const shown = cell.hints.quiet ? show(value, host, units) : state?.shown;
+  const table = shown?.kind === "cautions" ? undefined : wholeTable(value, host, units);
   const lines = table ? tableLines(table) : shown ? linesOf(shown) : [];
   const [first = "", ...more] = lines;
   const isOne = table === undefined && more.length === 0 && shown?.kind !== "record";

@@ -75,7 +75,7 @@ export class Reporter {
     const leftOut = leftOutOf(around.leftOut.get(cell.id));
     return {
       ...known,
-      shown: show(live.value, this.#host, around.units),
+      shown: show(live.value, this.#host, around.units, { brief: cell.hints.quiet }),
       ...(sum === undefined ? {} : { sum }),
       ...(leftOut === undefined ? {} : { leftOut }),
     };

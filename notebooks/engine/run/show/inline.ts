@@ -10,30 +10,44 @@ export const asideKeys: ReadonlySet<string> = new Set(["cautions", "problems", "
 export function inlineFigure(value: unknown, host: Host, units: Units): Figure {
   const figure = figureOf(value, host, units);
   if (figure !== undefined && figure.text.length <= limits.cellText) return figure;
-  return textFigure(capped(figure?.text ?? inlineText(value, host, units, 0), limits.cellText));
+  const text =
+    figure?.text ?? inlineText(value, { host, units, depth: 0, left: { length: limits.cellText } });
+  return textFigure(capped(text, limits.cellText));
 }
 
-function inlineText(value: unknown, host: Host, units: Units, depth: number): string {
+interface Place {
+  readonly host: Host;
+  readonly units: Units;
+  readonly depth: number;
+  /** How much more text there is room for: what comes after is not even printed. */
+  readonly left: { length: number };
+}
+
+function inlineText(value: unknown, place: Place): string {
   if (value === undefined || value === null) return "";
-  const figure = figureOf(value, host, units);
+  const figure = figureOf(value, place.host, place.units);
   if (figure !== undefined) return figure.text;
   if (!isObject(value)) return plainText(value);
-  if (depth >= limits.depth) return "…";
-  const part = (inner: unknown) => inlineText(inner, host, units, depth + 1);
+  if (place.depth >= limits.depth) return "…";
   if (isList(value)) {
-    const items = itemsOf(value as readonly unknown[], limits.items);
-    return items
-      .map(part)
-      .filter(notEmpty)
-      .join(depth === 0 ? ", " : " · ");
+    return joined(itemsOf(value, limits.items), place.depth === 0 ? ", " : " · ", place);
   }
-  return ownKeys(value, limits.fields)
-    .filter((key) => !asideKeys.has(key))
-    .map((key) => part(property(value, key)))
-    .filter(notEmpty)
-    .join(" ");
+  const keys = ownKeys(value, limits.fields).filter((key) => !asideKeys.has(key));
+  return joined(
+    keys.map((key) => property(value, key)),
+    " ",
+    place,
+  );
 }
 
-function notEmpty(text: string): boolean {
-  return text !== "";
+function joined(parts: readonly unknown[], between: string, place: Place): string {
+  const texts: string[] = [];
+  for (const part of parts) {
+    if (place.left.length < 0) break;
+    const text = inlineText(part, { ...place, depth: place.depth + 1 });
+    if (text === "") continue;
+    texts.push(text);
+    place.left.length -= text.length;
+  }
+  return texts.join(between);
 }

@@ -15,3 +15,6 @@ export const limits = {
   cautions: 60,
   problems: 500,
 } as const;
+
+/** The same for a step between, which is shown only where somebody opens it. */
+export const briefly = { rows: 12, items: 12, fields: 16, depth: 2 } as const;

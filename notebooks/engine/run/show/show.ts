@@ -3,7 +3,7 @@ import { cautionOf } from "./asides.ts";
 import { showDrawing, showElement } from "./drawing.ts";
 import { figureOf } from "./figure.ts";
 import { asideKeys } from "./inline.ts";
-import { limits } from "./limits.ts";
+import { briefly, limits } from "./limits.ts";
 import {
   capped,
   isA,
@@ -22,8 +22,18 @@ import { titleOf } from "./title.ts";
  * A value as plain data that can be drawn: it never throws, whatever the value is, and is of
  * limited size (see `limits`).
  */
-export function show(value: unknown, host: Host, units: Units): Shown {
-  return shown(value, { host, units, depth: 0, above: [] });
+export function show(
+  value: unknown,
+  host: Host,
+  units: Units,
+  { brief = false }: ShowOptions = {},
+): Shown {
+  return shown(value, { host, units, depth: 0, above: [], size: brief ? briefly : limits });
+}
+
+export interface ShowOptions {
+  /** Only the beginning, as for a step between that is seldom looked at. Default no. */
+  readonly brief?: boolean;
 }
 
 interface Place {
@@ -32,6 +42,7 @@ interface Place {
   readonly depth: number;
   /** The objects this one lies within, so that one that holds itself ends. */
   readonly above: readonly object[];
+  readonly size: { readonly [K in "rows" | "items" | "fields" | "depth"]: number };
 }
 
 /** The row of a table that a reading's row came from: it says where, not what. */
@@ -50,21 +61,23 @@ function shownPart(value: unknown, place: Place): Shown {
   if (figure !== undefined) return { kind: "figure", figure };
   if (!isObject(value)) return { kind: "text", text: plainText(value) };
   if (place.above.includes(value)) return { kind: "text", text: "itself again" };
-  if (place.depth >= limits.depth) return { kind: "text", text: "…" };
+  if (place.depth >= place.size.depth) return { kind: "text", text: "…" };
   return shownObject(value, { ...place, depth: place.depth + 1, above: [...place.above, value] });
 }
 
 function shownObject(value: object, place: Place): Shown {
-  const { host, units } = place;
+  const { host, units, size } = place;
   if (isList(value)) return shownList(value, place);
   const whole = showTableText(value) ?? showDrawing(value) ?? showElement(value);
   if (whole !== undefined) return whole;
   const rows = readingRows(value) ?? frameRows(value);
-  if (rows !== undefined) return showRecords(rows, host, units, { without: withoutRow });
-  if (isA(value, Map)) return shownFields([...value].slice(0, limits.fields), place);
+  if (rows !== undefined) {
+    return showRecords(rows, host, units, { without: withoutRow, limit: size.rows });
+  }
+  if (isA(value, Map)) return shownFields([...value].slice(0, size.fields), place);
   if (isA(value, Set)) return shownList([...value], place);
   if (isA(value, Error)) return { kind: "text", text: capped(plainText(value), limits.text) };
-  const fields = ownKeys(value, limits.fields).filter((key) => !asideKeys.has(key));
+  const fields = ownKeys(value, size.fields).filter((key) => !asideKeys.has(key));
   return shownFields(
     fields.map((key) => [key, property(value, key)]),
     place,
@@ -79,14 +92,14 @@ function shownFields(pairs: readonly (readonly [unknown, unknown])[], place: Pla
 }
 
 function shownList(value: readonly unknown[], place: Place): Shown {
-  const { host, units } = place;
-  const items = itemsOf(value, limits.rows);
+  const { host, units, size } = place;
+  const items = itemsOf(value, size.rows);
   const cautions = items.map(cautionOf);
   if (items.length > 0 && cautions.every((caution) => caution !== undefined)) {
     return { kind: "cautions", cautions };
   }
-  if (isRecords(items, host, units)) return showRecords(value, host, units);
-  const first = items.slice(0, limits.items);
+  if (isRecords(items, host, units)) return showRecords(value, host, units, { limit: size.rows });
+  const first = items.slice(0, size.items);
   const count = tried(() => value.length, first.length);
   return {
     kind: "list",
