@@ -83,6 +83,7 @@ const byKind: Readonly<Partial<Record<Kind, Readonly<Record<UnitSystem, Choices>
     us: [
       choice(cubicYard, "cu yd", 1),
       choice(cubicFoot, "cu ft", 0.1, { home: true }),
+      choice(gallon, "gal", 0.05),
       choice(cubicInch, "cu in", 0),
     ],
     metric: [

@@ -92,7 +92,8 @@ describe("decimals", () => {
     expect(printQuantity(cubicYard)).toBe("1 cu yd");
     expect(printQuantity(times(26.4, cubicFoot))).toBe("26.4 cu ft");
     expect(printQuantity(times(26.99, cubicFoot))).toBe("1 cu yd");
-    expect(printQuantity(times(0.0577, cubicFoot))).toBe("99.7 cu in");
+    expect(printQuantity(times(0.0577, cubicFoot))).toBe("0.432 gal");
+    expect(printQuantity(times(0.005, cubicFoot))).toBe("8.64 cu in");
     expect(printQuantity(times(999.6, litre), { system: "metric" })).toBe("1 m³");
     expect(printQuantity(times(15.98, over(pound, 16)))).toBe("1 lb");
     expect(printQuantity(times(250, gram), { system: "metric" })).toBe("250 g");
