@@ -69,6 +69,12 @@ export class Book {
     return this.block(id)?.hints.title ?? partsOf(id)[1];
   }
 
+  /** The text of an entry as it stands. */
+  text(id: CellId, initial: string): string {
+    const entered = this.entered.get(id);
+    return typeof entered === "string" ? entered : initial;
+  }
+
   isTable(id: CellId): boolean {
     return this.block(id)?.kind === "table";
   }

@@ -8,12 +8,15 @@ export interface FieldOptions {
   entered(text: string): void;
 }
 
-/** The field of one entry. It is made once; while it has focus, what is typed in it is never touched. */
+/**
+ * The field of one entry. It is made once and then only shown anew; `text` is what the page knows to
+ * be entered, so what is being typed in it is never touched.
+ */
 export interface EntryField {
   readonly element: HTMLElement;
   /** What labels point at; undefined for choices, which name themselves. */
   readonly control: HTMLElement | undefined;
-  show(entry: ShownEntry): void;
+  show(entry: ShownEntry, text: string): void;
   /** Marks the field as refused, described by the element of this id. */
   refuse(describedBy: string | undefined): void;
 }
@@ -22,8 +25,8 @@ export function entryField(entry: ShownEntry, options: FieldOptions): EntryField
   const choices = choicesOf(entry);
   if (!choices) return textField(entry, options);
   return options.place === "row" && fitsSideBySide(choices)
-    ? pickField(entry, choices, options)
-    : selectField(entry, choices, options);
+    ? pickField(choices, options)
+    : selectField(choices, options);
 }
 
 type Choices = readonly { readonly text: string; readonly label: string }[];
@@ -62,8 +65,8 @@ function textField(entry: ShownEntry, { place, name, entered }: FieldOptions): E
   return {
     element,
     control,
-    show({ text, unit: words = "" }) {
-      if (document.activeElement !== control && control.value !== text) control.value = text;
+    show({ unit: words = "" }, text) {
+      if (control.value !== text) control.value = text;
       if (unit.textContent !== words) unit.textContent = words;
       unit.hidden = words === "" || hasUnit(control.value);
       sizeToText(control);
@@ -83,7 +86,7 @@ function sizeToText(control: HTMLInputElement): void {
 }
 
 /** Trays side by side; the chosen one is full. */
-function pickField(entry: ShownEntry, choices: Choices, { name, entered }: FieldOptions) {
+function pickField(choices: Choices, { name, entered }: FieldOptions): EntryField {
   const group = freshId("pick");
   const inputs = choices.map(({ text }) => {
     const input = el("input", { type: "radio", name: group, value: text });
@@ -94,10 +97,10 @@ function pickField(entry: ShownEntry, choices: Choices, { name, entered }: Field
     el("label", {}, input, el("span", {}, choices[index]?.label ?? "")),
   );
   const element = el("fieldset", { class: "pick" }, el("legend", { class: "vh" }, name), ...labels);
-  const field: EntryField = {
+  return {
     element,
     control: undefined,
-    show({ text }) {
+    show(_, text) {
       for (const input of inputs) input.checked = sameWord(input.value, text);
     },
     refuse(by) {
@@ -105,11 +108,9 @@ function pickField(entry: ShownEntry, choices: Choices, { name, entered }: Field
       element.classList.toggle("wrong", by !== undefined);
     },
   };
-  field.show(entry);
-  return field;
 }
 
-function selectField(_entry: ShownEntry, choices: Choices, options: FieldOptions): EntryField {
+function selectField(choices: Choices, options: FieldOptions): EntryField {
   const { place, name, entered } = options;
   const control = el("select", {
     "aria-label": place === "sentence" ? name : undefined,
@@ -125,7 +126,7 @@ function selectField(_entry: ShownEntry, choices: Choices, options: FieldOptions
   return {
     element,
     control,
-    show(entry) {
+    show(entry, text) {
       const now = choicesOf(entry) ?? choices;
       const key = JSON.stringify(now);
       if (key !== known)
@@ -133,13 +134,12 @@ function selectField(_entry: ShownEntry, choices: Choices, options: FieldOptions
           ...now.map(({ text, label }) => el("option", { value: text }, label)),
         );
       known = key;
-      const chosen = now.find(({ text }) => sameWord(text, entry.text));
+      const chosen = now.find((one) => sameWord(one.text, text));
       // What was typed elsewhere and is none of the choices stays in sight until one is chosen.
       const foreign = control.querySelector("option[data-foreign]");
       foreign?.remove();
-      if (!chosen)
-        control.prepend(el("option", { value: entry.text, "data-foreign": true }, entry.text));
-      control.value = chosen?.text ?? entry.text;
+      if (!chosen) control.prepend(el("option", { value: text, "data-foreign": true }, text));
+      control.value = chosen?.text ?? text;
     },
     refuse: (by) => refuse(element, control, by),
   };

@@ -30,7 +30,7 @@ export class EntryRow implements CellView {
     const kind = `${entry.entry} ${entry.options?.length ?? 0}`;
     if (!this.field || kind !== this.kind) this.build(state);
     this.kind = kind;
-    this.field?.show(entry);
+    this.field?.show(entry, this.context.book.text(this.id, entry.initial));
     this.hint.replaceChildren(
       [entry.hint, limitWords(entry.limits)].filter(Boolean).join(" "),
       ...(entry.sources?.length
@@ -69,7 +69,9 @@ export class EntryRow implements CellView {
     const all = [...new Set(own === undefined ? others : [own, ...others])];
     this.refused.hidden = all.length === 0;
     this.refused.replaceChildren(
-      ...(all.length > 0 ? [splitMark(), el("span", {}, all.join(" "))] : []),
+      ...(all.length > 0
+        ? [splitMark(), el("span", {}, all.map((said) => withoutName(said, this.id)).join(" "))]
+        : []),
     );
     this.field?.refuse(all.length > 0 ? this.refusedId : undefined);
   }
@@ -81,7 +83,8 @@ export class EntryRow implements CellView {
     if (changed === !this.changed.hidden && this.changed.childNodes.length > 0) return;
     this.changed.hidden = !changed;
     if (!changed) return;
-    const was = initial === "" ? "nothing" : `${initial}${unit === "" ? "" : ` ${unit}`}`;
+    const bare = /^[\d\s.,/½¼¾-]+$/.test(initial) && unit !== "";
+    const was = initial === "" ? "nothing" : `${initial}${bare ? ` ${unit}` : ""}`;
     this.changed.replaceChildren(
       `You changed this; it was ${was}. `,
       button("Put back", () => this.putBack(), {
@@ -113,4 +116,11 @@ function limitWords(limits: string | undefined): string {
   if (limits === undefined || limits === "" || limits.startsWith("or ")) return "";
   const words = / to /.test(limits) ? `from ${limits}` : limits;
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+}
+
+/** The sentence begins with the cell's name, which stands beside it anyhow. */
+function withoutName(sentence: string, id: CellId): string {
+  const name = `${id.slice(id.indexOf("#") + 1)}: `;
+  const rest = sentence.startsWith(name) ? sentence.slice(name.length) : sentence;
+  return `${rest.charAt(0).toUpperCase()}${rest.slice(1)}`;
 }

@@ -46,7 +46,7 @@ export class SentenceView implements CellView {
       });
       this.element.replaceChildren(this.field.element, this.refused);
     }
-    this.field?.show(entry);
+    this.field?.show(entry, context.book.text(id, entry.initial));
     const said = entry.problem?.sentence ?? context.problems.of(id)[0]?.sentence;
     this.refused.textContent = said ?? "";
     this.refused.hidden = said === undefined;

@@ -37,29 +37,38 @@ function spansOf(drawing: SVGSVGElement): readonly Span[] {
   });
 }
 
-/** The lowest free heights that leave no piece taller than `most`. */
+/**
+ * Free heights that leave no piece taller than `most`: wide bands before narrow ones, so that a
+ * heading stays with what it heads, as long as the sheet is more than half full.
+ */
 export function cutsBetween(
   spans: readonly Span[],
   { top, bottom, most }: { readonly top: number; readonly bottom: number; readonly most: number },
 ): number[] {
-  const free = gapsOf(spans);
+  const gaps = gapsOf(spans);
   const cuts: number[] = [];
   for (let from = top; bottom - from > most; ) {
-    const fitting = free.filter((at) => at > from + 40 && at <= from + most);
-    const cut = fitting.at(-1) ?? from + most;
+    const fitting = gaps.filter(({ at }) => at > from + most / 2 && at <= from + most);
+    const widest = Math.max(0, ...fitting.map(({ size }) => size));
+    const cut = fitting.filter(({ size }) => size >= widest * 0.8).at(-1)?.at ?? from + most;
     cuts.push(cut);
     from = cut;
   }
   return cuts;
 }
 
-/** Heights in the middle of bands where nothing is drawn. */
-function gapsOf(spans: readonly Span[]): number[] {
+interface Gap {
+  readonly at: number;
+  readonly size: number;
+}
+
+/** Bands where nothing is drawn, by their middle. */
+function gapsOf(spans: readonly Span[]): Gap[] {
   const sorted = [...spans].sort(([a], [b]) => a - b);
-  const gaps: number[] = [];
+  const gaps: Gap[] = [];
   let reached = Number.POSITIVE_INFINITY;
   for (const [from, to] of sorted) {
-    if (from > reached + 1) gaps.push((reached + from) / 2);
+    if (from > reached + 1) gaps.push({ at: (reached + from) / 2, size: from - reached });
     reached = Number.isFinite(reached) ? Math.max(reached, to) : to;
   }
   return gaps;

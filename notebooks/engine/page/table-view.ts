@@ -108,11 +108,11 @@ function rowView(
   return el("tr", {}, ...cells);
 }
 
-/** A bill: its last column is money, and there is one line or more to pay. */
+/** A bill: things with their counts or prices, and money in the last column. */
 function endsInMoney({ columns, rows }: ShownTable): boolean {
   const last = columns.length - 1;
   return (
-    columns.length > 1 &&
+    columns.length > 2 &&
     rows.length > 0 &&
     columns[last]?.align === "right" &&
     rows.some((row) => /^[−-]?\p{Sc}/u.test(row[last]?.text ?? "")) &&

@@ -88,7 +88,12 @@ export class Tally {
     } else value.append(el("span", { class: "none" }, standIn(state?.error !== undefined, busy)));
     if (state?.leftOut) value.append(el("small", {}, state.leftOut));
     const classes = [was ? "moved" : "", busy ? "busy" : ""].join(" ").trim();
-    return el("div", { class: classes || undefined }, el("dt", {}, book.title(id)), value);
+    return el(
+      "div",
+      { class: classes || undefined, "data-cell": id },
+      el("dt", {}, book.title(id)),
+      value,
+    );
   }
 
   private short(id: CellId, index: number): HTMLElement {

@@ -18,41 +18,52 @@ export async function loadEntered(
 }
 
 /**
- * Keeps what is entered. Changes are gathered for a moment and then written cell by cell into what
- * is there, so that another tab's other cells are left alone. A record from a newer version, or one
- * that can't be read, is never written over.
+ * Keeps what is entered: a change is written at once, and what comes while it is being written
+ * together after it. Each write goes cell by cell into what is there, so that another tab's other
+ * cells are left alone. A record from a newer version, or one that can't be read, is never written
+ * over.
  */
 export class Keeper {
   private readonly storage: Storage;
   private readonly trouble: KeepingTrouble;
   private waiting = new Map<CellId, string | TableText | undefined>();
-  private timer: ReturnType<typeof setTimeout> | undefined;
-  private readonly delay: number;
-  private writing: Promise<void> = Promise.resolve();
+  private writing: Promise<void> | undefined;
 
-  constructor(storage: Storage, trouble: KeepingTrouble, delay = 250) {
+  constructor(storage: Storage, trouble: KeepingTrouble) {
     this.storage = storage;
     this.trouble = trouble;
-    this.delay = delay;
   }
 
   /** Remembers what a cell's entry holds now; undefined is its default again. */
   keep(id: CellId, value: string | TableText | undefined): void {
     this.waiting.set(id, value);
-    this.timer ??= setTimeout(() => void this.flush(), this.delay);
+    void this.flush();
   }
 
-  /** Writes what waits; the promise ends when it is safe. */
+  /** The promise ends when everything so far is safe, or when it was said that it can't be. */
   flush(): Promise<void> {
-    clearTimeout(this.timer);
-    this.timer = undefined;
-    const changes = this.waiting;
-    this.waiting = new Map();
-    this.writing = this.writing.then(() => this.write(changes));
+    this.writing ??= this.writeAll().then((good) => {
+      this.writing = undefined;
+      // Something may have come between the last look and now.
+      return good && this.waiting.size > 0 ? this.flush() : undefined;
+    });
     return this.writing;
   }
 
-  private async write(changes: ReadonlyMap<CellId, string | TableText | undefined>): Promise<void> {
+  private async writeAll(): Promise<boolean> {
+    while (this.waiting.size > 0) {
+      const changes = this.waiting;
+      this.waiting = new Map();
+      if (!(await this.write(changes))) return false;
+    }
+    return true;
+  }
+
+  /** Gives false where it failed; what failed waits for the next change. */
+  private async write(
+    changes: ReadonlyMap<CellId, string | TableText | undefined>,
+  ): Promise<boolean> {
+    let good = true;
     const files = new Set([...changes.keys()].map(fileOf));
     for (const file of files) {
       const own = [...changes].filter(([id]) => fileOf(id) === file);
@@ -61,9 +72,11 @@ export class Keeper {
       } catch (error) {
         const why = error instanceof Error ? error.message : String(error);
         this.trouble(`What you typed could not be kept on this computer: ${why}`);
+        good = false;
         for (const [id, value] of own) if (!this.waiting.has(id)) this.waiting.set(id, value);
       }
     }
+    return good;
   }
 
   private merged(
