@@ -61,16 +61,17 @@ export function createGraph(events: GraphEvents, wait: (ms: number) => Promise<v
   };
 
   function addNode(key: string): Node {
+    const live = () => !disposed && nodes.get(key) === node;
     const variable = module.variable({
       pending: () => {
         drop(node);
-        events.started(key);
+        if (live()) events.started(key);
       },
       fulfilled: (value) => {
-        if (!disposed) events.value(key, value);
+        if (live()) events.value(key, value);
       },
       rejected: (error) => {
-        if (!disposed) events.failed(key, error, inputOf(error));
+        if (live()) events.failed(key, error, inputOf(error));
       },
     });
     const node: Node = { variable, drop: undefined };

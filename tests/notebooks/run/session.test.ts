@@ -103,6 +103,30 @@ describe("entries", () => {
   });
 });
 
+describe("what a value carries", () => {
+  const caution = '{ id: "lift", fact: "Heavy.", advice: "Two trips.", defersTo: "", sources: [] }';
+
+  it("gives its cautions and its parts' cautions, each once", async () => {
+    const { session } = open(
+      cell("a", `({ cautions: [${caution}], part: { cautions: [${caution}] }, count: 1 })`),
+    );
+    await session.settled();
+    expect(session.state("a.md#a")?.cautions.map(({ id }) => id)).toEqual(["lift"]);
+    expect(session.state("a.md#a")?.shown).toMatchObject({
+      fields: [{ title: "Count" }],
+    });
+  });
+
+  it("shows of a step between only the beginning", async () => {
+    const rows = "Array.from({ length: 100 }, (_, at) => ({ at }))";
+    const { session } = open(cell("a quiet", rows) + cell("b", rows));
+    await session.settled();
+    expect(session.state("a.md#a")?.shown).toMatchObject({ more: 88 });
+    expect(session.state("a.md#b")?.shown).toMatchObject({ more: 0 });
+    expect(session.value("a.md#a")).toHaveLength(100);
+  });
+});
+
 describe("surroundings", () => {
   it("prints again in the other units without running, but for cells that name them", async () => {
     const { session, started } = open(

@@ -9,7 +9,11 @@ export const asideKeys: ReadonlySet<string> = new Set(["cautions", "problems", "
 /** A value as it stands in one field of a table: its figure, or its parts one after the other. */
 export function inlineFigure(value: unknown, host: Host, units: Units): Figure {
   const figure = figureOf(value, host, units);
-  if (figure !== undefined && figure.text.length <= limits.cellText) return figure;
+  if (figure !== undefined && figure.text.length <= limits.cellText) {
+    // In a table nobody reads a figure in both systems.
+    const { second: _, ...alone } = figure;
+    return alone;
+  }
   const text =
     figure?.text ?? inlineText(value, { host, units, depth: 0, left: { length: limits.cellText } });
   return textFigure(capped(text, limits.cellText));

@@ -87,7 +87,8 @@ function shownObject(value: object, place: Place): Shown {
 function shownFields(pairs: readonly (readonly [unknown, unknown])[], place: Place): Shown {
   const fields = pairs
     .filter(([, part]) => part !== undefined && typeof part !== "function")
-    .map(([key, part]) => ({ title: titleOf(plainText(key)), shown: shown(part, place) }));
+    .map(([key, part]) => ({ title: titleOf(plainText(key)), shown: shown(part, place) }))
+    .filter(({ shown: part }) => part.kind !== "record" || part.fields.length > 0);
   return { kind: "record", fields };
 }
 
