@@ -285,9 +285,7 @@ describe("a notebook from outside", () => {
     expect(code).toBe(1);
     const json = JSON.parse(out);
     for (const name of ["reads", "writes", "starts", "threads"])
-      expect(json[name].problems[0].sentence, name).toMatch(
-        /restricted/i,
-      );
+      expect(json[name].problems[0].sentence, name).toMatch(/restricted/i);
     expect(json.secrets).toBe("");
   });
 
