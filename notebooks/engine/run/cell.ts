@@ -21,6 +21,8 @@ export interface LiveCell {
   /** What was last reported, as JSON, so that nothing is sent twice. */
   sent: string;
   changed: boolean;
+  /** What was last reported as left out. */
+  leftOut: string | undefined;
   /** Its formula was asked for and had the same inputs as before, so that nothing of it is new. */
   reused: boolean;
 }
@@ -45,6 +47,7 @@ function liveCell(cell: CompiledCell): LiveCell {
     run: undefined,
     sent: "",
     changed: true,
+    leftOut: undefined,
     reused: false,
   };
 }

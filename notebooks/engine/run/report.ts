@@ -27,7 +27,10 @@ export class Reporter {
     const around = this.#around(entered, units);
     const states: CellState[] = [];
     for (const live of this.#cells.values()) {
-      if (!live.changed && !this.#strict) continue;
+      const leftOut = leftOutOf(around.leftOut.get(live.cell.id));
+      // A value may stay what it was while more rows are left out of what it rests on.
+      if (!live.changed && !this.#strict && leftOut === live.leftOut) continue;
+      live.leftOut = leftOut;
       live.changed = false;
       const state = this.#safeState(live, around);
       const text = state === undefined ? "" : JSON.stringify(state);

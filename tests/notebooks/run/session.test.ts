@@ -156,6 +156,15 @@ describe("tables", () => {
     expect(session.state("a.md#sizes")?.shown).toMatchObject({ kind: "table-text" });
   });
 
+  it("tells of more rows left out where the value stays what it was", async () => {
+    const { session, reports } = open(all + cell("twice", "count * 2"));
+    await session.settled();
+    session.enter({ "a.md#sizes": "size\n3\nx\ny\n5" });
+    await session.settled();
+    const state = reports.at(-1)?.cells.find(({ id }) => id === "a.md#twice");
+    expect(state?.leftOut).toBe("2 of 4 sizes");
+  });
+
   it("takes the rows that were entered, frozen", async () => {
     const { session } = open(all);
     const rows = [["1"], ["2"], ["3"], ["4"]];
