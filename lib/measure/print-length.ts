@@ -19,6 +19,11 @@ function joined(parts: readonly (string | false)[]): string {
   return parts.filter((part) => part !== false).join(" ");
 }
 
+/** How far a number of inches is from the nearest sixteenth. */
+function offSixteenths(inches: number): number {
+  return Math.abs(inches - roundHalfAway(inches * 16, 0) / 16);
+}
+
 /**
  * Whether a length is printed in feet, inches and sixteenths: not from 100 ft on, and not where a
  * sixteenth would be too coarse, as for the 0.138 in of a screw.
@@ -26,8 +31,11 @@ function joined(parts: readonly (string | false)[]): string {
 export function inSixteenths(lengthM: number): boolean {
   const sizeM = Math.abs(lengthM);
   if (sizeM >= feetAreDecimalFromM) return false;
-  const nearestM = roundHalfAway(sizeM / sixteenthM, 0) * sixteenthM;
-  return sizeM >= fineBelowM || Math.abs(sizeM - nearestM) <= 0.002 * inchM;
+  if (sizeM >= fineBelowM) return true;
+  const sizeIn = sizeM / inchM;
+  // As it would stand in decimals: 1.245 in is 1.25 in there, and that is 1 1/4 in.
+  const shownIn = Number(sizeIn.toPrecision(3));
+  return offSixteenths(sizeIn) <= 0.002 || offSixteenths(shownIn) === 0;
 }
 
 /** Feet, inches and sixteenths: "8 ft 3 1/2 in", or "8′ 3 1⁄2″" for the page. */
