@@ -108,7 +108,7 @@ export class NotebookView {
     }
     if (node.tagName === "TABLE") {
       node.className = "led";
-      const region = { class: "wide scroll", role: "region", "aria-label": "A table", tabindex: 0 };
+      const region = { class: "wide scroll", role: "group", "aria-label": "A table", tabindex: 0 };
       this.at.append(el("div", region, node));
       return;
     }

@@ -75,7 +75,7 @@ class OpenNotebook {
     });
     this.notice = new RoomNotice({
       stop: () => void this.driver.stop(),
-      startAgain: () => void this.driver.open(this.link),
+      startAgain: () => this.openRoom(),
       title: (id) => book.title(id),
     });
     this.draw(units);
@@ -86,7 +86,14 @@ class OpenNotebook {
       received: (message) => this.driver.received(message),
       broke: (why) => this.driver.broke(why),
     });
-    void this.driver.open(this.link);
+    this.openRoom();
+  }
+
+  private openRoom(): void {
+    this.notice.hide();
+    this.driver.open(this.link).catch((error: unknown) => {
+      this.driver.broke(error instanceof Error ? error.message : String(error));
+    });
   }
 
   private makeContext(): Context {

@@ -88,7 +88,9 @@ export class RoomLink {
   }
 
   private heard(message: FromFrame | undefined): void {
-    if (message?.kind === "needs-long-work") void this.sendLongWork();
+    if (message?.kind === "needs-long-work")
+      // Without its code the work fails in words, instead of being waited for without end.
+      this.sendLongWork().catch(() => this.stopLongWork());
     if (message?.kind === "room-broke") this.options.broke(String(message.message).slice(0, 500));
   }
 

@@ -44,7 +44,7 @@ export class TableGrid {
       el("thead", {}, this.head),
       this.body,
     );
-    const region = { class: "scroll", role: "region", "aria-labelledby": captionId, tabindex: 0 };
+    const region = { class: "scroll", role: "group", "aria-labelledby": captionId, tabindex: 0 };
     this.element.append(el("div", region, table), this.pager);
     this.body.addEventListener("input", (event) => this.onInput(event));
     this.body.addEventListener("keydown", (event) => this.onKey(event));

@@ -21,7 +21,7 @@ export class TableView {
   private readonly table = el("table", {}, this.caption, el("thead", {}, this.head), this.body);
   private readonly holder = el(
     "div",
-    { role: "region", "aria-labelledby": this.caption.id, tabindex: 0 },
+    { role: "group", "aria-labelledby": this.caption.id, tabindex: 0 },
     this.table,
   );
   private readonly toggle = button("", () => this.turn(), { "aria-expanded": "false" });
