@@ -1,4 +1,5 @@
-import { type Money, requireMoney, requireNumber } from "../measure/index.ts";
+import { requireRecord } from "../check/index.ts";
+import { type Money, requireChoice, requireMoney, requireNumber } from "../measure/index.ts";
 import { centsOf, moneyFromCents, sumBounds, wholeCents } from "./cents.ts";
 
 /** How a price is taxed. */
@@ -22,7 +23,9 @@ export interface SalesTaxOptions {
  * salesTax(money(119, "EUR"), 0.19, { included: true }) // => €19.00
  */
 export function salesTax(sum: Money, rate: number, options: SalesTaxOptions = {}): Money {
+  requireRecord(options, ["options"]);
   const { included = false } = options;
+  requireChoice(included, [true, false], ["options", "included"]);
   requireMoney(sum, ["sum"], sumBounds);
   requireNumber(rate, ["rate"], { min: 0, max: 1 });
   const share = included ? rate / (1 + rate) : rate;

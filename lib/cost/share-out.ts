@@ -1,3 +1,4 @@
+import { requireRecords } from "../check/index.ts";
 import { type Money, requireMoney, requireNumber } from "../measure/index.ts";
 import { centsOf, moneyFromCents, sumBounds, wholeCents } from "./cents.ts";
 
@@ -16,6 +17,7 @@ import { centsOf, moneyFromCents, sumBounds, wholeCents } from "./cents.ts";
  */
 export function shareOut(sum: Money, weights: readonly number[]): Money[] {
   requireMoney(sum, ["sum"], sumBounds);
+  if (!Array.isArray(weights)) requireRecords(weights, ["weights"]);
   weights.forEach((weight, index) => {
     requireNumber(weight, ["weights", index + 1], { min: 0, max: 1e15 });
   });

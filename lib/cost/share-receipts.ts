@@ -1,5 +1,6 @@
-import type { Money } from "../measure/index.ts";
-import { centsOf, moneyFromCents } from "./cents.ts";
+import { requireRecords } from "../check/index.ts";
+import { type Money, requireMoney, requireText } from "../measure/index.ts";
+import { centsOf, moneyFromCents, sumBounds } from "./cents.ts";
 import type { ReceiptLine, YardReceipt } from "./receipt.ts";
 import { shareCents } from "./share-out.ts";
 
@@ -28,8 +29,18 @@ export interface BedCost {
 export function shareReceipts(
   receipts: readonly YardReceipt[],
   beds: readonly string[],
-  currency: string | undefined = receipts[0]?.total.currency,
+  currency?: string,
 ): readonly BedCost[] {
+  requireRecords(receipts, ["receipts"]);
+  if (!Array.isArray(beds)) requireRecords(beds, ["beds"]);
+  beds.forEach((bed, at) => {
+    requireText(bed, ["beds", at + 1]);
+  });
+  receipts.forEach((receipt, at) => {
+    requireMoney(receipt.total, ["receipts", at + 1, "total"], sumBounds);
+    requireRecords(receipt.lines, ["receipts", at + 1, "lines"]);
+  });
+  const code = currency ?? receipts[0]?.total.currency;
   const weights = new Map<string, number>(beds.map((bed) => [bed, 0]));
   for (const receipt of receipts) {
     const ofBeds = bedWeights(receipt.lines);
@@ -42,10 +53,10 @@ export function shareReceipts(
   }
   const total = receipts.reduce((sum, receipt) => sum + centsOf(receipt.total), 0);
   const names = [...weights.keys()];
-  if (total === 0) return names.map((bed) => ({ bed, money: moneyFromCents(0, currency) }));
+  if (total === 0) return names.map((bed) => ({ bed, money: moneyFromCents(0, code) }));
   return shareCents(total, [...weights.values()]).map((cents, place) => ({
     bed: names[place] ?? "",
-    money: moneyFromCents(cents, currency),
+    money: moneyFromCents(cents, code),
   }));
 }
 

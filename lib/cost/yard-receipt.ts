@@ -1,5 +1,20 @@
-import { type Problem, ProblemError } from "../check/index.ts";
-import { type Mass, type Money, requireMoney, requireNumber } from "../measure/index.ts";
+import {
+  type Path,
+  type Problem,
+  ProblemError,
+  requireRecord,
+  requireRecords,
+} from "../check/index.ts";
+import {
+  Checks,
+  currencyCodes,
+  kilogram,
+  type Mass,
+  type Money,
+  requireMoney,
+  requireNumber,
+  times,
+} from "../measure/index.ts";
 import { centsOf, moneyFromCents, sumBounds, wholeCents } from "./cents.ts";
 import type { Bought, ReceiptLine, YardReceipt } from "./receipt.ts";
 import { salesTax } from "./sales-tax.ts";
@@ -38,8 +53,14 @@ export function yardReceipt(
   terms: YardTerms,
   options: YardReceiptOptions = {},
 ): YardReceipt {
+  requireRecords(bought, ["bought"]);
+  checkTerms(terms, options);
   const { taxIncluded = false, currency = bought[0]?.price?.currency } = options;
   const lines = bought.map((each, index) => receiptLine(each, index, currency));
+  for (const name of ["tripCost", "delivery"] as const) {
+    const cost = terms[name];
+    if (cost !== undefined) requireOneCurrency(cost, currency, ["terms", name]);
+  }
   const goods = lines.reduce((sum, line) => sum + centsOf(line.total), 0);
   const isDelivered = lines.some((line) => line.delivered === true && line.count > 0);
   const delivery = isDelivered ? centsOfOptional(terms.delivery) : 0;
@@ -64,20 +85,50 @@ export function yardReceipt(
 
 function receiptLine(bought: Bought, index: number, currency: string | undefined): ReceiptLine {
   requireMoney(bought.price, ["bought", index + 1, "price"], sumBounds);
-  requireOneCurrency(bought.price, currency, index);
+  requireOneCurrency(bought.price, currency, ["bought", index + 1, "price"]);
   requireNumber(bought.count, ["bought", index + 1, "count"], { min: 0, max: 1_000_000 });
   const cents = wholeCents(centsOf(bought.price) * bought.count);
-  return { ...bought, total: moneyFromCents(cents, bought.price.currency) };
+  return { ...bought, total: moneyFromCents(cents, currency) };
 }
 
-function requireOneCurrency(price: Money, currency: string | undefined, index: number): void {
-  if (price.currency === currency) return;
+function checkTerms(terms: YardTerms, options: YardReceiptOptions): void {
+  requireRecord(terms, ["terms"]);
+  requireRecord(options, ["options"]);
+  const checks = new Checks()
+    .text(terms.yard, ["terms", "yard"])
+    .number(terms.tax, ["terms", "tax"], { min: 0, max: 1 })
+    .choice(terms.taxOn, ["goods", "goods and delivery"], ["terms", "taxOn"])
+    .choice(
+      options.taxIncluded === undefined ? false : options.taxIncluded,
+      [true, false],
+      ["options", "taxIncluded"],
+    );
+  for (const name of ["tripCost", "delivery"] as const) {
+    if (terms[name] !== undefined) checks.money(terms[name], ["terms", name], sumBounds);
+  }
+  const payload = { min: kilogram, max: times(100_000, kilogram) };
+  if (terms.payload !== undefined) {
+    checks.quantity(terms.payload, "mass", ["terms", "payload"], payload);
+  }
+  if (options.carPayload !== undefined) {
+    checks.quantity(options.carPayload, "mass", ["options", "carPayload"], payload);
+  }
+  if (options.currency !== undefined) {
+    checks.choice(options.currency, currencyCodes, ["options", "currency"]);
+  }
+  checks.done();
+}
+
+/** Money without a currency takes the receipt's. */
+function requireOneCurrency(money: Money, currency: string | undefined, path: Path): void {
+  if (money.currency === undefined || currency === undefined) return;
+  if (money.currency === currency) return;
   const problem: Problem = {
     code: "mixed-currency",
-    path: ["bought", index + 1, "price"],
-    allowed: currency ?? "money without a currency, as the first line's",
-    received: price.currency ?? "money without a currency",
-    remedy: "Give all prices of one receipt in one currency; nothing is exchanged here.",
+    path,
+    allowed: `money in ${currency}, as the receipt's`,
+    received: money.currency,
+    remedy: "Give all sums of one receipt in one currency; nothing is exchanged here.",
   };
   throw new ProblemError([problem]);
 }

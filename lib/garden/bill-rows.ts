@@ -1,5 +1,6 @@
 import type { ReceiptLine, SizeShown, YardReceipt } from "../cost/index.ts";
 import type { Money, Volume } from "../measure/index.ts";
+import { requireBill } from "./checks.ts";
 import type { GardenBill } from "./garden-bill.ts";
 
 /** A line of the bill as a table shows it. */
@@ -35,6 +36,7 @@ export interface BillRow {
  * billRows(bill).map((row) => row.item) // => ["compost","tax","trips"]
  */
 export function billRows(bill: GardenBill): readonly BillRow[] {
+  requireBill(bill);
   return [...bill.receipts.flatMap(receiptRows), ...bill.notSold.map(unsoldRow)];
 }
 

@@ -1,4 +1,5 @@
 import type { Length, Money } from "../measure/index.ts";
+import { requireBill } from "./checks.ts";
 import type { GardenBill } from "./garden-bill.ts";
 
 /** A line of the list to take to the yard. */
@@ -29,6 +30,7 @@ export interface BoardRow {
  * boardsToBuy(bill) // => []
  */
 export function boardsToBuy(bill: GardenBill): readonly BoardRow[] {
+  requireBill(bill);
   return bill.receipts.flatMap(({ yard, lines }) =>
     lines.flatMap((line): BoardRow[] => {
       const { board, count, price, total } = line;

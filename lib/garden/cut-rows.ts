@@ -1,5 +1,6 @@
+import { requireRecord, requireRecords } from "../check/index.ts";
 import type { BoardPlan } from "../lumber/index.ts";
-import { type Length, printQuantity, type UnitSystem } from "../measure/index.ts";
+import { type Length, printQuantity, requireChoice, type UnitSystem } from "../measure/index.ts";
 
 /** One board that is used, bought or kept. */
 export interface CutRow {
@@ -29,7 +30,13 @@ export function cutRows(
   plan: BoardPlan | null,
   options: { readonly system?: UnitSystem } = {},
 ): readonly CutRow[] {
+  requireRecord(options, ["options"]);
   const { system = "us" } = options;
+  requireChoice(system, ["us", "metric"], ["options", "system"]);
+  if (plan !== null) {
+    requireRecord(plan, ["plan"]);
+    requireRecords(plan.cuts, ["plan", "cuts"]);
+  }
   return (plan?.cuts ?? []).map((cut) => ({
     board: cut.board,
     source: cut.source,

@@ -1,4 +1,5 @@
-import { inch, type Length, over } from "../measure/index.ts";
+import { Checks, currencyCodes, inch, type Length, over } from "../measure/index.ts";
+import { nothing } from "./table-cells.ts";
 import { withDefaults } from "./with-defaults.ts";
 
 /** How boards are cut and bought. */
@@ -21,6 +22,8 @@ export interface CuttingChoices {
  * The choices of cutting, complete.
  *
  * @param chosen any of the fields; a field that is there wins, zero included
+ * @throws ProblemError with path [field] for every field that is unknown, of another kind or
+ * out of its range: kerf 0 to 1/2 in, shortfall 0 to 1 in, spareBoards 0 to 100
  * @rule kerf and shortfall 1/8 in, no spare boards, beds for food
  * @source common practice
  * @example
@@ -36,5 +39,14 @@ export function cuttingChoices(chosen: Partial<CuttingChoices> = {}): CuttingCho
     timber: "treated",
     currency: "USD",
   };
-  return withDefaults(defaults, chosen);
+  const choices = withDefaults(defaults, chosen);
+  new Checks()
+    .quantity(choices.kerf, "length", ["kerf"], { min: nothing, max: over(inch, 2) })
+    .quantity(choices.shortfall, "length", ["shortfall"], { min: nothing, max: inch })
+    .count(choices.spareBoards, ["spareBoards"], { max: 100 })
+    .choice(choices.food, [true, false], ["food"])
+    .text(choices.timber, ["timber"])
+    .choice(choices.currency, currencyCodes, ["currency"])
+    .done();
+  return choices;
 }

@@ -1,5 +1,7 @@
+import { checkSection } from "../lumber/checks.ts";
 import { type Lap, readSection, type Seasoning, type Section } from "../lumber/index.ts";
-import { inch, type Length, times } from "../measure/index.ts";
+import { Checks, foot, inch, type Length, times } from "../measure/index.ts";
+import { nothing } from "./table-cells.ts";
 import { withDefaults } from "./with-defaults.ts";
 
 /** What a bed is built like where its own row says nothing. */
@@ -34,6 +36,8 @@ export interface FrameChoices {
  * The choices of how beds are built, complete: what is not given takes its default.
  *
  * @param chosen any of the fields; a field that is there wins, zero and `none` included
+ * @throws ProblemError with path [field] for every field that is unknown, of another kind or
+ * out of its range: courses 1 to 10, stakes 0 to 50, capReach 0 to 1 ft, stakeDepth 0 to 5 ft
  * @rule treated 2x12, one course, lap sides, no cap, no stakes, lined, dry
  * @source common practice
  * @example
@@ -54,7 +58,27 @@ export function frameChoices(chosen: Partial<FrameChoices> = {}): FrameChoices {
     liner: true,
     seasoning: "dry",
   };
-  return withDefaults(defaults, chosen);
+  const choices = withDefaults(defaults, chosen);
+  checkFrameChoices(choices);
+  return choices;
+}
+
+function checkFrameChoices(choices: FrameChoices): void {
+  const { capReach, stakeDepth } = choices;
+  const checks = new Checks()
+    .count(choices.courses, ["courses"], { min: 1, max: 10 })
+    .text(choices.timber, ["timber"])
+    .choice(choices.lap, ["sides", "ends"], ["lap"])
+    .quantity(capReach, "length", ["capReach"], { min: nothing, max: foot })
+    .choice(choices.capJoint, ["mitred", "butted"], ["capJoint"])
+    .count(choices.stakes, ["stakes"], { max: 50 })
+    .quantity(stakeDepth, "length", ["stakeDepth"], { min: nothing, max: times(5, foot) })
+    .choice(choices.liner, [true, false], ["liner"])
+    .choice(choices.seasoning, ["dry", "green"], ["seasoning"]);
+  checkSection(checks, choices.section, ["section"]);
+  if (choices.cap !== "none") checkSection(checks, choices.cap, ["cap"]);
+  checkSection(checks, choices.stakeSection, ["stakeSection"]);
+  checks.done();
 }
 
 function usual(text: string): Section {

@@ -1,14 +1,21 @@
-import { type Caution, type Problem, ProblemError, type Remark } from "../check/index.ts";
+import {
+  type Caution,
+  type Problem,
+  ProblemError,
+  type Remark,
+  requireRecords,
+} from "../check/index.ts";
 import type { PriceLine } from "../cost/index.ts";
 import { buriedLines, cautionsForWall, leadInOldSoil } from "../safety/index.ts";
 import type { TableReading } from "../table/index.ts";
 import { assumedDepth } from "./assumed-depth.ts";
 import type { Bed } from "./bed.ts";
+import { requireReading } from "./checks.ts";
 import { type FrameChoices, frameChoices } from "./frame-choices.ts";
 import { namesOf } from "./names-of.ts";
 import type { BedSpec } from "./read-beds.ts";
 import { timberOf } from "./timber-of.ts";
-import { toBed } from "./to-bed.ts";
+import { completeBed } from "./to-bed.ts";
 
 /** The beds of a garden, complete. */
 export interface GardenBeds {
@@ -38,6 +45,8 @@ export function gardenBeds(
   choices: Partial<FrameChoices> = {},
   prices: readonly PriceLine[] = [],
 ): GardenBeds {
+  requireReading(reading, ["reading"]);
+  requireRecords(prices, ["prices"]);
   const chosen = frameChoices(choices);
   const timber = timberOf(prices, chosen.timber);
   const beds: Bed[] = [];
@@ -45,7 +54,7 @@ export function gardenBeds(
   const remarks = new Map(reading.remarks.map((remark) => [remark.text, remark]));
   for (const spec of reading.rows) {
     try {
-      const bed = toBed(spec, chosen);
+      const bed = completeBed(spec, chosen);
       const taken = bed.timber ?? timber(bed.section);
       beds.push(taken === undefined ? bed : { ...bed, timber: taken });
       if (bed.timber === undefined && taken !== undefined) {

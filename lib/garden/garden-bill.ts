@@ -1,4 +1,11 @@
-import { type Caution, type Problem, ProblemError, type Remark } from "../check/index.ts";
+import {
+  type Caution,
+  type Problem,
+  ProblemError,
+  type Remark,
+  requireRecord,
+  requireRecords,
+} from "../check/index.ts";
 import { basketAt, betterBasket } from "../cost/basket.ts";
 import {
   type BedCost,
@@ -18,6 +25,7 @@ import type { TableReading } from "../table/index.ts";
 import type { Bed } from "./bed.ts";
 import { boardLines } from "./board-prices.ts";
 import { boughtBoards } from "./bought-boards.ts";
+import { requireReading } from "./checks.ts";
 import { gardenMarket } from "./garden-market.ts";
 import { heaviestLift } from "./heaviest-lift.ts";
 import { type MoneyChoices, moneyChoices } from "./money-choices.ts";
@@ -96,6 +104,7 @@ interface Option {
  * bill.total // => $20.22
  */
 export function gardenBill(input: BillInput, choices: Partial<MoneyChoices> = {}): GardenBill {
+  checkBillInput(input);
   const chosen = moneyChoices(choices);
   const market = gardenMarket(input, chosen.currency);
   const { currency, prices, yards } = market;
@@ -145,6 +154,16 @@ export function gardenBill(input: BillInput, choices: Partial<MoneyChoices> = {}
       ...unpricedCaution(basket.notSold),
     ],
   };
+}
+
+function checkBillInput(input: BillInput): void {
+  requireRecord(input, ["input"]);
+  requireRecord(input.boards, ["input", "boards"]);
+  requireRecords(input.boards.byYard, ["input", "boards", "byYard"]);
+  requireRecords(input.needs, ["input", "needs"]);
+  requireReading(input.prices, ["input", "prices"]);
+  requireReading(input.yards, ["input", "yards"]);
+  requireRecords(input.beds, ["input", "beds"]);
 }
 
 const noPrice = (need: Need): NotSold => ({ need, why: "no price" });

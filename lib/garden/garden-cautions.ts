@@ -1,4 +1,4 @@
-import type { Caution } from "../check/index.ts";
+import { type Caution, requireRecord, requireRecords } from "../check/index.ts";
 
 /**
  * All cautions of several results, each kind once, with all that called for it.
@@ -13,6 +13,7 @@ export function gardenCautions(
   results: readonly (readonly Caution[] | { readonly cautions: readonly Caution[] })[],
 ): readonly Caution[] {
   const byId = new Map<string, { readonly caution: Caution; readonly because: Set<string> }>();
+  requireResults(results);
   for (const result of results) {
     for (const caution of "cautions" in result ? result.cautions : result) {
       const known = byId.get(caution.id) ?? { caution, because: new Set<string>() };
@@ -24,4 +25,17 @@ export function gardenCautions(
     const { because: _own, ...rest } = caution;
     return because.size === 0 ? rest : { ...rest, because: [...because].join("; ") };
   });
+}
+
+function requireResults(results: unknown): void {
+  if (!Array.isArray(results)) requireRecords(results, ["results"]);
+  for (const [at, result] of (results as readonly unknown[]).entries()) {
+    const place = ["results", at + 1];
+    if (!Array.isArray(result)) requireRecord(result, place);
+    if (Array.isArray(result)) requireRecords(result, place);
+    else {
+      const { cautions } = result as { readonly cautions?: unknown };
+      requireRecords(cautions, [...place, "cautions"]);
+    }
+  }
 }

@@ -1,3 +1,4 @@
+import { requireRecord, requireRecords } from "../check/index.ts";
 import type { Density } from "../measure/index.ts";
 import { type CuttingChoices, cuttingChoices } from "./cutting-choices.ts";
 import { type FrameChoices, frameChoices } from "./frame-choices.ts";
@@ -58,7 +59,18 @@ export interface GardenChoices {
  * gardenChoices(spec).cutting.kerf // => 1/8 in
  */
 export function gardenChoices(spec: GardenChoicesSpec): GardenChoices {
+  requireRecord(spec, ["spec"]);
+  requireRecords(spec.fill, ["spec", "fill"]);
+  requireRecord(spec.topDressing, ["spec", "topDressing"]);
+  requireRecord(spec.mulch, ["spec", "mulch"]);
+  requireRecord(spec.fastening, ["spec", "fastening"]);
+  for (const name of ["frame", "cutting", "money", "liner"] as const) {
+    if (spec[name] !== undefined) requireRecord(spec[name], ["spec", name]);
+  }
   const frame = frameChoices(spec.frame);
+  // Each on its own first: a slip in one must not hide behind what holds for both.
+  cuttingChoices(spec.cutting);
+  moneyChoices(spec.money);
   const currency = spec.money?.currency ?? spec.cutting?.currency ?? "USD";
   return {
     frame,

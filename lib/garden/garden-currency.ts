@@ -1,7 +1,8 @@
-import { type Path, type Problem, ProblemError } from "../check/index.ts";
+import { type Path, type Problem, ProblemError, requireRecord } from "../check/index.ts";
 import type { PriceLine, YardTerms } from "../cost/index.ts";
 import { isCurrencyCode } from "../measure/index.ts";
 import type { TableReading } from "../table/index.ts";
+import { requireReading } from "./checks.ts";
 
 /** The tables of a garden that hold money. */
 export interface MoneyTables {
@@ -29,6 +30,9 @@ interface Found {
  * gardenCurrency({ prices, yards: readYards(readCsv("", "yards")) }) // => "EUR"
  */
 export function gardenCurrency(tables: MoneyTables, fallback = "USD"): string {
+  requireRecord(tables, ["tables"]);
+  requireReading(tables.prices, ["tables", "prices"]);
+  requireReading(tables.yards, ["tables", "yards"]);
   const found = [...inPrices(tables.prices), ...inYards(tables.yards)];
   const [first] = found;
   const other = found.find(({ currency }) => currency !== first?.currency);
@@ -37,7 +41,7 @@ export function gardenCurrency(tables: MoneyTables, fallback = "USD"): string {
   if (isCurrencyCode(fallback)) return fallback;
   const problem: Problem = {
     code: "unknown",
-    path: ["currency"],
+    path: ["fallback"],
     allowed: "a code of ISO 4217, as USD or EUR",
     received: String(fallback),
     remedy: "Write the three capitals of the currency.",

@@ -1,3 +1,4 @@
+import { requireRecord, requireRecords } from "../check/index.ts";
 import type { BedShare, CountNeed, Need, PriceLine, VolumeNeed } from "../cost/index.ts";
 import {
   cornerPlates,
@@ -10,8 +11,9 @@ import {
   type Screw,
 } from "../fasteners/index.ts";
 import type { Piece } from "../lumber/index.ts";
-import { inch, type Length, over, times } from "../measure/index.ts";
+import { Checks, foot, inch, type Length, over, times } from "../measure/index.ts";
 import type { Bed } from "./bed.ts";
+import { requireBeds } from "./checks.ts";
 import { plateJoint, seatJoint, stakeJoint } from "./joints.ts";
 import { type ScrewUse, screwNeeds, screwUses } from "./screw-uses.ts";
 import { isTreated } from "./timber-of.ts";
@@ -68,6 +70,9 @@ export function gardenFasteners(
   pieces: readonly Piece[],
   choices: FasteningChoices,
 ): GardenFasteners {
+  requireBeds(beds);
+  requireRecords(pieces, ["pieces"]);
+  checkFastening(choices);
   const { screws, prices = [], plateThickness: thickness = over(inch, 8) } = choices;
   const { platesPerCorner: perCorner = 2, holes = 8, seatSpacing = times(inch, 16) } = choices;
   const joints = [plateJoint({ thickness, perCorner, holes }), stakeJoint, seatJoint(seatSpacing)];
@@ -92,6 +97,38 @@ export function gardenFasteners(
       ...preservativeNeeds(treated, preservative, choices.preservativeItem),
     ],
   };
+}
+
+function checkFastening(choices: FasteningChoices): void {
+  requireRecord(choices, ["choices"]);
+  const { screws, prices = [], plateThickness = inch, seatSpacing = inch } = choices;
+  const { platesPerCorner = 2, holes = 8, plateItem = "plate", preservativeItem = "oil" } = choices;
+  requireRecords(screws, ["choices", "screws"]);
+  requireRecords(prices, ["choices", "prices"]);
+  const at = (field: string) => ["choices", field];
+  const checks = new Checks()
+    .quantity(plateThickness, "length", at("plateThickness"), { min: over(inch, 64), max: inch })
+    .quantity(seatSpacing, "length", at("seatSpacing"), { min: inch, max: times(10, foot) })
+    .count(platesPerCorner, at("platesPerCorner"), { min: 1, max: 10 })
+    .count(holes, at("holes"), { min: 1, max: 40 })
+    .text(plateItem, at("plateItem"))
+    .text(preservativeItem, at("preservativeItem"));
+  if (screws.length === 0) {
+    checks.add({
+      code: "missing",
+      path: at("screws"),
+      allowed: "at least one screw with a length and a diameter",
+      received: "",
+      remedy: "Give the screws one can buy, as rows of the table of screws.",
+    });
+  }
+  screws.forEach(({ length, diameter }, index) => {
+    const place = ["choices", "screws", index + 1];
+    checks
+      .quantity(length, "length", [...place, "length"], { min: over(inch, 4), max: foot })
+      .quantity(diameter, "length", [...place, "diameter"], { min: over(inch, 32), max: inch });
+  });
+  checks.done();
 }
 
 function plateNeeds(

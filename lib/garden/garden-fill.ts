@@ -1,5 +1,5 @@
 import type { BedShare, VolumeNeed } from "../cost/index.ts";
-import type { Range, Volume } from "../measure/index.ts";
+import { Checks, type Range, type Volume } from "../measure/index.ts";
 import {
   type BedFill,
   type BlendVolume,
@@ -11,6 +11,7 @@ import {
   totalFill,
 } from "../soil/index.ts";
 import type { Bed } from "./bed.ts";
+import { optionalText, requireBeds } from "./checks.ts";
 
 /** One part of what the beds are filled with. */
 export interface FillPart {
@@ -49,7 +50,13 @@ export interface GardenFill {
  * gardenFill([bed], [{ material: soil, share: 1 }]).total.settled // => 2.42 cu ft
  */
 export function gardenFill(beds: readonly Bed[], parts: readonly FillPart[]): GardenFill {
+  requireBeds(beds);
   const material = soilBlend(parts);
+  const checks = new Checks();
+  parts.forEach(({ item }, at) => {
+    optionalText(checks, item, ["parts", at + 1, "item"]);
+  });
+  checks.done();
   const fills = beds.map((bed) => ({
     bed: bed.name,
     ...bedFill(bed, material, { depth: bed.soilDepth, depthNow: bed.depthNow }),

@@ -1,4 +1,4 @@
-import type { Caution } from "../check/index.ts";
+import { type Caution, requireRecord, requireRecords } from "../check/index.ts";
 import type { BedShare, Need, PriceLine } from "../cost/index.ts";
 import {
   bedFloor,
@@ -8,10 +8,19 @@ import {
   type LinerStripOptions,
   linerForBeds,
 } from "../liner/index.ts";
-import { type Area, foot, type Length, squareMetre, sumOf, times } from "../measure/index.ts";
+import {
+  type Area,
+  Checks,
+  foot,
+  type Length,
+  squareMetre,
+  sumOf,
+  times,
+} from "../measure/index.ts";
 import { alikeBeds } from "./alike-beds.ts";
 import type { Bed } from "./bed.ts";
 import { cheapestRoll } from "./cheapest-roll.ts";
+import { optionalText, requireBeds } from "./checks.ts";
 
 /** How beds are lined. */
 export interface LinerChoices extends LinerStripOptions {
@@ -54,8 +63,17 @@ export interface GardenLiner extends LinerPlan {
  * gardenLiner([bed]).rolls // => 1
  */
 export function gardenLiner(beds: readonly Bed[], choices: LinerChoices = {}): GardenLiner {
+  requireBeds(beds);
+  requireRecord(choices, ["choices"]);
   const { roll, stapleSpacing = foot, floor = "open", item = "liner", ...rest } = choices;
   const { stapleItem = "staples", floorItem, prices = [], ...strip } = rest;
+  requireRecords(prices, ["choices", "prices"]);
+  const checks = new Checks()
+    .choice(floor, ["open", "sheet", "mesh"], ["choices", "floor"])
+    .text(item, ["choices", "item"])
+    .text(stapleItem, ["choices", "stapleItem"]);
+  optionalText(checks, floorItem, ["choices", "floorItem"]);
+  checks.done();
   const linedBeds = beds.filter((bed) => bed.liner);
   const groups: LinedBed[] = alikeBeds(linedBeds).map(({ bed, names }) => ({
     length: bed.length,

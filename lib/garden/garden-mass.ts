@@ -1,13 +1,19 @@
+import { requireRecord, requireRecords } from "../check/index.ts";
 import type { BoardPlan } from "../lumber/index.ts";
 import {
+  Checks,
+  cubicMetre,
   type Density,
   type Mass,
   massDimension,
   quantity,
   type Range,
+  times,
   type Volume,
 } from "../measure/index.ts";
 import { type SoilMass, type SoilMaterial, soilMass } from "../soil/index.ts";
+import { checkWoodDensity, requireMaterial } from "./checks.ts";
+import { noVolume } from "./table-cells.ts";
 
 /** So much of a material. */
 export interface WeighedVolume {
@@ -53,6 +59,7 @@ export interface GardenMass {
  * gardenMass({ boards: null, volumes: [] }).total.likely // => 0 lb
  */
 export function gardenMass(input: GardenMassInput): GardenMass {
+  checkMassInput(input);
   const { boards, woodDensity, volumes } = input;
   const rows: MassRow[] = [];
   if (boards !== null && woodDensity !== undefined) {
@@ -75,6 +82,27 @@ export function gardenMass(input: GardenMassInput): GardenMass {
     );
   const basis = [...new Set(rows.flatMap(({ mass }) => mass.basis))];
   return { rows, total: { low: sum("low"), likely: sum("likely"), high: sum("high"), basis } };
+}
+
+function checkMassInput(input: GardenMassInput): void {
+  requireRecord(input, ["input"]);
+  const { boards, woodDensity, volumes } = input;
+  if (boards !== null) {
+    requireRecord(boards, ["input", "boards"]);
+    requireRecords(boards.cuts, ["input", "boards", "cuts"]);
+  }
+  requireRecords(volumes, ["input", "volumes"]);
+  const checks = new Checks();
+  checkWoodDensity(checks, woodDensity, ["input", "woodDensity"]);
+  volumes.forEach(({ what, volume, material }, at) => {
+    const place = ["input", "volumes", at + 1];
+    const bounds = { min: noVolume, max: times(1e6, cubicMetre) };
+    checks
+      .text(what, [...place, "what"])
+      .quantity(volume, "volume", [...place, "volume"], bounds)
+      .attempt(() => requireMaterial(material, [...place, "material"]));
+  });
+  checks.done();
 }
 
 function certain(kg: number): Range<Mass> {

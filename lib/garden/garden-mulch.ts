@@ -1,10 +1,13 @@
+import { requireRecord } from "../check/index.ts";
 import type { VolumeNeed } from "../cost/index.ts";
-import { inch, type Length, times, type Volume } from "../measure/index.ts";
+import { Checks, foot, inch, type Length, times, type Volume } from "../measure/index.ts";
 import { type MulchCover, mulchCover } from "../mulch/index.ts";
 import type { SoilMaterial } from "../soil/index.ts";
 import type { Bed } from "./bed.ts";
 import { bedAreas } from "./beds-area.ts";
+import { requireBeds, requireMaterial } from "./checks.ts";
 import { moistDensity } from "./garden-fill.ts";
+import { nothing } from "./table-cells.ts";
 
 /** How the beds are mulched. */
 export interface MulchChoices {
@@ -36,7 +39,14 @@ export interface GardenMulch extends MulchCover {
  * gardenMulch([bed], { material: bark }).volume // => 2.42 cu ft
  */
 export function gardenMulch(beds: readonly Bed[], choices: MulchChoices): GardenMulch {
+  requireBeds(beds);
+  requireRecord(choices, ["choices"]);
   const { material, depth = inch, item = material.material } = choices;
+  requireMaterial(material, ["choices", "material"]);
+  new Checks()
+    .quantity(depth, "length", ["choices", "depth"], { min: nothing, max: times(20, foot) })
+    .text(item, ["choices", "item"])
+    .done();
   const { beds: areas, area, shares } = bedAreas(beds);
   const cover = mulchCover(area, { depth });
   const need: VolumeNeed = {

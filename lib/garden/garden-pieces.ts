@@ -1,7 +1,9 @@
-import type { Remark } from "../check/index.ts";
+import { type Remark, requireRecord, requireRecords } from "../check/index.ts";
 import type { PriceLine } from "../cost/index.ts";
 import { framePieces, type Piece } from "../lumber/index.ts";
+import { requireText } from "../measure/index.ts";
 import type { Bed } from "./bed.ts";
+import { requireBeds } from "./checks.ts";
 import type { HandPiece } from "./read-pieces.ts";
 import { timberOf } from "./timber-of.ts";
 
@@ -38,7 +40,12 @@ export function gardenPieces(
   beds: readonly Bed[],
   options: GardenPiecesOptions = {},
 ): GardenPieces {
+  requireBeds(beds);
+  requireRecord(options, ["options"]);
   const { prices = [], timber: choice = "treated", hand = [] } = options;
+  requireRecords(prices, ["options", "prices"]);
+  requireRecords(hand, ["options", "hand"]);
+  requireText(choice, ["options", "timber"]);
   const timber = timberOf(prices, choice);
   const priced = pricedTimbers(prices);
   const remarks = new Map<string, Remark>();

@@ -1,10 +1,22 @@
+import { requireRecord } from "../check/index.ts";
 import { type TopDressing, topDressing } from "../compost/index.ts";
 import type { VolumeNeed } from "../cost/index.ts";
-import { inch, type Length, litre, times, type Volume } from "../measure/index.ts";
+import {
+  Checks,
+  cubicMetre,
+  foot,
+  inch,
+  type Length,
+  litre,
+  times,
+  type Volume,
+} from "../measure/index.ts";
 import type { SoilMaterial } from "../soil/index.ts";
 import type { Bed } from "./bed.ts";
 import { bedAreas } from "./beds-area.ts";
+import { requireBeds, requireMaterial } from "./checks.ts";
 import { moistDensity } from "./garden-fill.ts";
+import { nothing, noVolume } from "./table-cells.ts";
 
 /** How the beds are dressed. */
 export interface TopDressingChoices {
@@ -41,7 +53,15 @@ export function gardenTopDressing(
   beds: readonly Bed[],
   choices: TopDressingChoices,
 ): GardenTopDressing {
+  requireBeds(beds);
+  requireRecord(choices, ["choices"]);
   const { material, depth = inch, heap = times(litre, 0), item = material.material } = choices;
+  requireMaterial(material, ["choices", "material"]);
+  new Checks()
+    .quantity(depth, "length", ["choices", "depth"], { min: nothing, max: times(20, foot) })
+    .quantity(heap, "volume", ["choices", "heap"], { min: noVolume, max: times(1e6, cubicMetre) })
+    .text(item, ["choices", "item"])
+    .done();
   const { beds: areas, area, shares } = bedAreas(beds);
   const dressing = topDressing(area, { depth, onHand: heap });
   const need: VolumeNeed = {

@@ -1,5 +1,6 @@
 import { ProblemError } from "../check/index.ts";
 import type { Money } from "../measure/index.ts";
+import { requireBill } from "./checks.ts";
 import type { GardenBill } from "./garden-bill.ts";
 
 /**
@@ -21,6 +22,7 @@ import type { GardenBill } from "./garden-bill.ts";
  * gardenTotal(bill) // => $20.22
  */
 export function gardenTotal(bill: GardenBill): Money {
+  requireBill(bill);
   if (bill.boardProblems.length > 0) throw new ProblemError(bill.boardProblems);
   return bill.total;
 }

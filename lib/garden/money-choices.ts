@@ -1,4 +1,12 @@
-import type { Density, Mass } from "../measure/index.ts";
+import {
+  Checks,
+  currencyCodes,
+  type Density,
+  kilogram,
+  type Mass,
+  times,
+} from "../measure/index.ts";
+import { checkWoodDensity } from "./checks.ts";
 import { withDefaults } from "./with-defaults.ts";
 
 /** How things are bought and fetched. */
@@ -21,6 +29,8 @@ export interface MoneyChoices {
  * The choices of buying, complete.
  *
  * @param chosen any of the fields; a field that is there wins
+ * @throws ProblemError with path [field] for every field that is unknown, of another kind or
+ * out of its range: carPayload 1 kg to 100 t, woodDensity 50 to 2000 kg/m3
  * @rule prices before tax, the cheapest yard, loose goods brought, one trip a yard
  * @source common practice
  * @example
@@ -35,5 +45,18 @@ export function moneyChoices(chosen: Partial<MoneyChoices> = {}): MoneyChoices {
     carPayload: undefined,
     woodDensity: undefined,
   };
-  return withDefaults(defaults, chosen);
+  const choices = withDefaults(defaults, chosen);
+  const { carPayload, woodDensity } = choices;
+  const checks = new Checks()
+    .choice(choices.taxIncluded, [true, false], ["taxIncluded"])
+    .choice(choices.currency, currencyCodes, ["currency"])
+    .text(choices.yard, ["yard"])
+    .choice(choices.carriesBulk, [true, false], ["carriesBulk"]);
+  if (carPayload !== undefined) {
+    const bounds = { min: kilogram, max: times(100_000, kilogram) };
+    checks.quantity(carPayload, "mass", ["carPayload"], bounds);
+  }
+  checkWoodDensity(checks, woodDensity, ["woodDensity"]);
+  checks.done();
+  return choices;
 }

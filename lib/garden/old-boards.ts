@@ -1,6 +1,7 @@
-import type { Caution } from "../check/index.ts";
+import { type Caution, requireRecord } from "../check/index.ts";
 import { framePieces } from "../lumber/index.ts";
 import {
+  Checks,
   type Density,
   type Length,
   type Mass,
@@ -12,6 +13,7 @@ import {
 import { cautionsForOldBoard, mayHoldArsenic } from "../safety/index.ts";
 import type { TableReading } from "../table/index.ts";
 import type { Bed } from "./bed.ts";
+import { checkWoodDensity, requireBeds, requireReading } from "./checks.ts";
 import { namesOf } from "./names-of.ts";
 import type { KeptBoards } from "./read-on-hand.ts";
 
@@ -50,7 +52,13 @@ export interface OldBoards {
  * oldBoards([bed]).out // => 23 ft 6 in
  */
 export function oldBoards(beds: readonly Bed[], options: OldBoardsOptions = {}): OldBoards {
+  requireBeds(beds);
+  requireRecord(options, ["options"]);
   const { onHand, woodDensity } = options;
+  if (onHand !== undefined) requireReading(onHand, ["options", "onHand"]);
+  const checks = new Checks();
+  checkWoodDensity(checks, woodDensity, ["options", "woodDensity"]);
+  checks.done();
   const old = beds.filter((bed) => bed.built !== undefined);
   const walls = old.flatMap((bed) => {
     const areaM2 = bed.section.thickness.si * bed.section.width.si;

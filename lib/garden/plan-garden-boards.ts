@@ -1,4 +1,11 @@
-import { type Caution, type Problem, ProblemError, type Remark } from "../check/index.ts";
+import {
+  type Caution,
+  type Problem,
+  ProblemError,
+  type Remark,
+  requireRecord,
+  requireRecords,
+} from "../check/index.ts";
 import type { PriceLine, YardTerms } from "../cost/index.ts";
 import {
   type BoardPlan,
@@ -7,9 +14,10 @@ import {
   planBoards,
   type StockBoard,
 } from "../lumber/index.ts";
-import { moneyDimension, quantity, requireCount } from "../measure/index.ts";
+import { moneyDimension, quantity } from "../measure/index.ts";
 import type { TableReading } from "../table/index.ts";
 import { boardLines, stockAt, stockEverywhere } from "./board-prices.ts";
+import { requireReading } from "./checks.ts";
 import { type CuttingChoices, cuttingChoices } from "./cutting-choices.ts";
 import { gardenMarket } from "./garden-market.ts";
 import { type KeptStock, keptStock } from "./kept-stock.ts";
@@ -71,9 +79,10 @@ export async function planGardenBoards(
   need: BoardNeed,
   options: GardenBoardsOptions,
 ): Promise<GardenBoards> {
+  checkNeed(need);
+  requireRecord(options, ["options"]);
   const { solve, progress, signal, seconds, remembered = new Map(), ...chosen } = options;
   const { kerf, shortfall, food, currency: fallback, spareBoards } = cuttingChoices(chosen);
-  requireCount(spareBoards, ["spareBoards"], { max: 100 });
   const { currency, prices, yards } = gardenMarket(need, fallback);
   const nothing = quantity(0, moneyDimension, currency);
   const kept = keptStock(need.onHand, need.pieces, { food, nothing });
@@ -115,4 +124,12 @@ export async function planGardenBoards(
     remarks: [...remarks.values()],
     cautions: kept.cautions,
   };
+}
+
+function checkNeed(need: BoardNeed): void {
+  requireRecord(need, ["need"]);
+  requireRecords(need.pieces, ["need", "pieces"]);
+  requireReading(need.onHand, ["need", "onHand"]);
+  requireReading(need.yards, ["need", "yards"]);
+  requireReading(need.prices, ["need", "prices"]);
 }

@@ -1,4 +1,4 @@
-import type { Caution, Problem, Remark } from "../check/index.ts";
+import { type Caution, type Problem, type Remark, requireRecord } from "../check/index.ts";
 import type { PriceLine, YardTerms } from "../cost/index.ts";
 import type { Piece, PlanOptions } from "../lumber/index.ts";
 import type { Money } from "../measure/index.ts";
@@ -6,6 +6,7 @@ import type { TableReading } from "../table/index.ts";
 import type { Bed } from "./bed.ts";
 import { type BillRow, billRows } from "./bill-rows.ts";
 import { type BoardRow, boardsToBuy } from "./boards-to-buy.ts";
+import { requireReading } from "./checks.ts";
 import { type CutRow, cutRows } from "./cut-rows.ts";
 import { gardenBeds } from "./garden-beds.ts";
 import { type GardenBill, gardenBill } from "./garden-bill.ts";
@@ -90,6 +91,8 @@ export async function planGarden(
   spec: GardenChoicesSpec,
   options: Pick<PlanOptions, "solve" | "progress" | "signal" | "seconds" | "remembered">,
 ): Promise<GardenPlan> {
+  checkTables(tables);
+  requireRecord(options, ["options"]);
   const choices = gardenChoices(spec);
   const prices = tables.prices.rows;
   const made = gardenBeds(tables.beds, choices.frame, prices);
@@ -144,4 +147,12 @@ export async function planGarden(
     ],
     remarks: [...made.remarks, ...remarks, ...boards.remarks, ...bill.remarks],
   };
+}
+
+function checkTables(tables: GardenTables): void {
+  requireRecord(tables, ["tables"]);
+  for (const name of ["beds", "onHand", "yards", "prices"] as const) {
+    requireReading(tables[name], ["tables", name]);
+  }
+  if (tables.pieces !== undefined) requireReading(tables.pieces, ["tables", "pieces"]);
 }

@@ -5,6 +5,7 @@ import {
   foot,
   kilogram,
   type Length,
+  litre,
   type Mass,
   type Money,
   moneyDimension,
@@ -17,12 +18,14 @@ import {
   readMoney,
   readPercent,
   times,
+  type Volume,
 } from "../measure/index.ts";
 import type { CellPlace, CellReader } from "../table/index.ts";
 
 // Readers of single fields, with the limits that the garden's tables share.
 
 export const nothing: Length = times(foot, 0);
+export const noVolume: Volume = times(litre, 0);
 export const noMoney: Money = quantity(0, moneyDimension);
 
 /** Text that is a name; blanks inside are made single. */

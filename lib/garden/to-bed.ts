@@ -1,7 +1,10 @@
-import { type Problem, ProblemError } from "../check/index.ts";
+import { type Problem, ProblemError, requireRecord } from "../check/index.ts";
+import { checkSection } from "../lumber/checks.ts";
 import { dressedSection, framePieces, type Section } from "../lumber/index.ts";
 import {
   type CalendarDate,
+  Checks,
+  foot,
   inch,
   type Length,
   minus,
@@ -12,6 +15,7 @@ import {
 } from "../measure/index.ts";
 import { roomForSoil } from "../soil/index.ts";
 import type { Bed, BedPlace } from "./bed.ts";
+import { optionalDate } from "./checks.ts";
 import { type FrameChoices, frameChoices } from "./frame-choices.ts";
 import type { BedSpec } from "./read-beds.ts";
 import { nothing } from "./table-cells.ts";
@@ -33,7 +37,12 @@ import { nothing } from "./table-cells.ts";
  * bed.depthNow // => 7 1/4 in
  */
 export function toBed(spec: BedSpec, choices: Partial<FrameChoices> = {}): Bed {
-  const chosen = frameChoices(choices);
+  return completeBed(spec, frameChoices(choices));
+}
+
+/** The same with choices that are complete already: for many beds. */
+export function completeBed(spec: BedSpec, chosen: FrameChoices): Bed {
+  checkSpec(spec);
   const { courses = chosen.courses, lap = chosen.lap, stakes = chosen.stakes } = spec;
   const dressed = (section: Section) => dressedSection(section, chosen.seasoning);
   const section = dressed(spec.section ?? chosen.section);
@@ -66,6 +75,28 @@ export function toBed(spec: BedSpec, choices: Partial<FrameChoices> = {}): Bed {
     place: placeOf(spec),
     row: spec.row,
   };
+}
+
+function checkSpec(spec: BedSpec): void {
+  requireRecord(spec, ["spec"]);
+  const checks = new Checks().text(spec.bed, ["bed"]);
+  const at = (field: string) => [typeof spec.bed === "string" ? spec.bed : "bed", field];
+  for (const field of ["soilDepth", "depthNow"] as const) {
+    const bounds = { min: nothing, max: times(20, foot) };
+    if (spec[field] !== undefined) checks.quantity(spec[field], "length", at(field), bounds);
+  }
+  for (const field of ["east", "north"] as const) {
+    const bounds = { min: times(-5000, foot), max: times(5000, foot) };
+    if (spec[field] !== undefined) checks.quantity(spec[field], "length", at(field), bounds);
+  }
+  for (const field of ["liner", "turned"] as const) {
+    if (spec[field] !== undefined) checks.choice(spec[field], [true, false], at(field));
+  }
+  if (spec.section !== undefined) checkSection(checks, spec.section, at("section"));
+  if (spec.cap !== undefined && spec.cap !== "none") checkSection(checks, spec.cap, at("cap"));
+  if (spec.courses !== undefined) checks.count(spec.courses, at("courses"), { min: 1, max: 10 });
+  optionalDate(checks, spec.built, at("built"));
+  checks.done();
 }
 
 function soilThere(

@@ -1,4 +1,4 @@
-import type { Path, Reading } from "../check/index.ts";
+import { type Path, type Problem, ProblemError, type Reading } from "../check/index.ts";
 
 /** Where a field stands and how its numbers are written: the options of every reader of text. */
 export interface CellPlace {
@@ -21,12 +21,14 @@ export interface Column<T, Must extends boolean = boolean> {
  * A column that every row fills in.
  *
  * @param read reads one field, given its place, the decimal mark and the heading's unit
+ * @throws ProblemError where it is no function (`missing` for nothing, else `unreadable`)
  * @rule a blank field is a problem
  * @source common practice
  * @example
  * requiredColumn(readLength).must // => true
  */
 export function requiredColumn<T>(read: CellReader<T>): Column<T, true> {
+  requireReader(read);
   return { must: true, read };
 }
 
@@ -34,12 +36,14 @@ export function requiredColumn<T>(read: CellReader<T>): Column<T, true> {
  * A column that may be left out or left blank.
  *
  * @param read reads one field that is not blank
+ * @throws ProblemError where it is no function (`missing` for nothing, else `unreadable`)
  * @rule a blank field is undefined
  * @source common practice
  * @example
  * optionalColumn(readLength).must // => false
  */
 export function optionalColumn<T>(read: CellReader<T>): Column<T, false> {
+  requireReader(read);
   return { must: false, read };
 }
 
@@ -54,3 +58,15 @@ export type RowOf<C extends Columns> = {
       : T | undefined
     : never;
 };
+
+function requireReader(read: unknown): void {
+  if (typeof read === "function") return;
+  const problem: Problem = {
+    code: read === undefined || read === null ? "missing" : "unreadable",
+    path: ["read"],
+    allowed: "a function that reads the text of a field",
+    received: read === undefined || read === null ? "" : String(read),
+    remedy: "Give a reader, as readLength.",
+  };
+  throw new ProblemError([problem]);
+}

@@ -21,7 +21,8 @@ import type { TableText } from "./table-text.ts";
  * readCsv('bed,length\nA,8\' 3 1/2"', "beds").rows // => [["A","8' 3 1/2\""]]
  */
 export function readCsv(text: string, name: string): TableText {
-  if (typeof text !== "string") throw notText(text, name);
+  if (typeof text !== "string") throw notText(text, "text");
+  if (typeof name !== "string") throw notText(name, "name");
   const plain = text.replace(/^\uFEFF/, "");
   const separator = separatorOf(plain);
   const records = splitRecords(plain, separator).filter((record) => !isBlankLine(record));
@@ -37,13 +38,18 @@ export function readCsv(text: string, name: string): TableText {
   };
 }
 
-function notText(value: unknown, name: string): ProblemError {
+function notText(value: unknown, argument: string): ProblemError {
   const problem: Problem = {
     code: value === undefined || value === null ? "missing" : "unreadable",
-    path: [name],
-    allowed: "the text of a table",
-    received: value === undefined || value === null ? "" : `a ${typeof value}`,
-    remedy: "Give the text of the file as it is.",
+    path: [argument],
+    allowed: argument === "text" ? "the text of a table" : "a text",
+    received:
+      value === undefined || value === null
+        ? ""
+        : typeof value === "object"
+          ? "a record"
+          : String(value),
+    remedy: argument === "text" ? "Give the text of the file as it is." : "Give the table's name.",
   };
   return new ProblemError([problem]);
 }

@@ -1,6 +1,7 @@
-import { type Problem, ProblemError, type Reading } from "../check/index.ts";
+import { type Problem, ProblemError, type Reading, requireRecord } from "../check/index.ts";
 import type { CellPlace, Column, Columns, RowOf } from "./column.ts";
 import { type Headings, type Place, readHeadings } from "./heading.ts";
+import { requireTable } from "./require-table.ts";
 import type { TableReading } from "./table-reading.ts";
 import type { TableText } from "./table-text.ts";
 
@@ -19,6 +20,8 @@ import type { TableText } from "./table-text.ts";
  * readRows(readCsv("bed\n8 ft\n8", "list"), columns).problems[0].path // => ["list",2,"bed"]
  */
 export function readRows<C extends Columns>(table: TableText, columns: C): TableReading<RowOf<C>> {
+  requireTable(table);
+  requireRecord(columns, ["columns"]);
   const written = table.rows
     .map((fields, index) => ({ fields, row: index + 1 }))
     .filter(({ fields }) => fields.some((field) => field.trim() !== ""));

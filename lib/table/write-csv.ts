@@ -1,3 +1,4 @@
+import { requireTable } from "./require-table.ts";
 import { spreadsheetSafe } from "./spreadsheet-safe.ts";
 import type { TableText } from "./table-text.ts";
 
@@ -14,6 +15,7 @@ import type { TableText } from "./table-text.ts";
  * writeCsv(readCsv("bed,length\nA,8 ft 3 1/2 in", "beds")) // => "bed,length\nA,8 ft 3 1/2 in\n"
  */
 export function writeCsv(table: TableText): string {
+  requireTable(table);
   const separator = table.decimal === "," ? ";" : ",";
   // One column alone would not show which separator it has.
   const tail = table.columns.length === 1 && separator === ";" ? ";" : "";

@@ -33,7 +33,7 @@ describe("gardenCurrency(tables, fallback)", () => {
 
   it("refuses a fallback that is no code", () => {
     expect(problemsOf(() => gardenCurrency(of(""), "dollars"))).toEqual([
-      ["unknown", ["currency"]],
+      ["unknown", ["fallback"]],
     ]);
   });
 });

@@ -118,7 +118,7 @@ describe("readCsv(text, name)", () => {
   ])("refuses %s", (value, code) => {
     const error = caught(() => readCsv(value as string, "beds"));
     expect(error.problems.map((problem) => [problem.code, problem.path])).toEqual([
-      [code, ["beds"]],
+      [code, ["text"]],
     ]);
   });
 });
