@@ -67,10 +67,11 @@ export class CellSlot implements CellView {
     }
   }
 
-  /** What is long and seldom read whole is folded under its title. */
+  /** What is long and seldom read whole is folded, and a step between in the writing view. */
   private folded(): HTMLElement {
     const { book } = this.context;
-    if (!book.block(this.id)?.hints.folded) return this.holder;
+    const { folded, quiet } = book.block(this.id)?.hints ?? {};
+    if (!folded && !quiet) return this.holder;
     const title = el("summary", {}, el("b", {}, book.title(this.id)));
     return el("details", { class: "fold" }, title, this.holder);
   }

@@ -35,6 +35,8 @@ export function find(selector: string, page: HTMLElement): void {
 }
 
 function show(element: HTMLElement): void {
+  const inner = element.querySelector<HTMLDetailsElement>(":scope > details.fold");
+  if (inner) inner.open = true;
   for (let at = element.parentElement; at; at = at.parentElement)
     if (at instanceof HTMLDetailsElement) at.open = true;
   element.scrollIntoView({ block: "center" });

@@ -21,41 +21,36 @@ export function shelf(
   notebooks: readonly ShelfNotebook[],
   answers: ReadonlyMap<string, ShelfAnswer>,
   today: string,
-): HTMLElement {
+): { readonly element: HTMLElement; answer(file: string, answer: ShelfAnswer): void } {
+  const places = new Map<string, HTMLElement>();
   const books = notebooks.map(({ file, title, about }) => {
+    const link = `?notebook=${encodeURIComponent(file)}`;
+    const last = el("span", { class: "last" });
+    places.set(file, last);
     const answer = answers.get(file);
-    return el(
-      "li",
-      {},
-      el(
-        "a",
-        { href: `?notebook=${encodeURIComponent(file)}` },
-        el("b", {}, title),
-        el("span", {}, about),
-      ),
-      answer ? lastAnswer(answer, today) : undefined,
-    );
+    if (answer) last.append(...lastAnswer(answer, today));
+    return el("li", {}, el("a", { href: link }, el("b", {}, title), el("span", {}, about)), last);
   });
-  return el(
+  const words =
+    "Each notebook works one thing out. They share the garden’s tables: what you change in one is changed in all.";
+  const element = el(
     "main",
     { id: "page", class: "shelf", tabindex: -1 },
     el("h1", {}, "The shelf"),
-    el(
-      "p",
-      { class: "sub" },
-      "Each notebook works one thing out. They share the garden’s tables: what you change in one is changed in all.",
-    ),
+    el("p", { class: "sub" }, words),
     el("ol", { class: "books" }, ...books),
   );
+  return {
+    element,
+    answer: (file, answer) => places.get(file)?.replaceChildren(...lastAnswer(answer, today)),
+  };
 }
 
-function lastAnswer({ title, figure, on }: ShelfAnswer, today: string): HTMLElement {
-  return el(
-    "span",
-    { class: "last" },
+function lastAnswer({ title, figure, on }: ShelfAnswer, today: string): HTMLElement[] {
+  return [
     el("b", {}, ...figureNodes(figure.text)),
     el("small", {}, `${title}, ${on === today ? "today" : dayInWords(on)}`),
-  );
+  ];
 }
 
 function dayInWords(iso: string): string {

@@ -3,6 +3,7 @@ import { el } from "./dom.ts";
 import { openNotebook } from "./open-notebook.ts";
 import type { PageOptions } from "./options.ts";
 import { type ShelfAnswer, shelf } from "./shelf.ts";
+import { findAnswers } from "./shelf-answers.ts";
 import { top } from "./top.ts";
 
 export type { Csv } from "./context.ts";
@@ -29,12 +30,15 @@ async function showShelf(options: PageOptions, trouble?: string): Promise<void> 
     const answer = await loadAnswer(storage, file);
     if (answer) answers.set(file, answer);
   }
+  const shown = shelf(notebooks, answers, today);
   root.replaceChildren(
     el("a", { class: "skip", href: "#page" }, "Skip to the page"),
     top({ title: undefined, units: "us", setUnits: () => undefined, setView: () => undefined }),
     ...(trouble === undefined ? [] : [el("p", { class: "broken troubles" }, trouble)]),
-    shelf(notebooks, answers, today),
+    shown.element,
   );
+  const missing = notebooks.map(({ file }) => file).filter((file) => !answers.has(file));
+  await findAnswers(missing, options, (file, answer) => shown.answer(file, answer));
 }
 
 /** What the address names exists only now. */

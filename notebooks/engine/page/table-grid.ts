@@ -102,9 +102,9 @@ export class TableGrid {
     const { columns, rows } = this;
     this.first = Math.min(this.first, this.startOf(Math.max(0, rows.length - 1)));
     const right = columns.map((_, column) => isFigures(rows.slice(0, 200), column));
-    const sizes = columns.map((name, column) => {
+    const sizes = columns.map((_, column) => {
       const longest = Math.max(...rows.slice(0, 200).map((row) => row[column]?.length ?? 0), 0);
-      return Math.min(20, Math.max(3, longest, Math.ceil(name.length * 0.7)));
+      return Math.min(20, Math.max(3, longest));
     });
     this.head.replaceChildren(
       ...columns.map((name, column) =>
@@ -141,6 +141,8 @@ export class TableGrid {
         "data-row": index,
         "data-column": column,
       });
+      // A table squeezes its fields below their size; what is in them must be seen.
+      field.style.minWidth = `calc(${sizes[column] ?? 4}ch + 1.25rem)`;
       return el(
         "td",
         { class: right[column] ? undefined : "l" },

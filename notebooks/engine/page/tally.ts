@@ -86,7 +86,6 @@ export class Tally {
       if (was)
         value.append(el("small", { class: "was" }, "was ", el("s", {}, ...figureNodes(was.text))));
     } else value.append(el("span", { class: "none" }, standIn(state?.error !== undefined, busy)));
-    if (state?.leftOut) value.append(el("small", {}, state.leftOut));
     const classes = [was ? "moved" : "", busy ? "busy" : ""].join(" ").trim();
     return el(
       "div",
@@ -122,7 +121,10 @@ export class Tally {
         : changed === 1
           ? "One thing changed by you"
           : `${changed} things changed by you`;
-    if (this.standing.textContent !== words) this.standing.textContent = words;
+    // Said once: the same rows are missing from all of them.
+    const left = new Set(book.pinned().flatMap((id) => book.states.get(id)?.leftOut ?? []));
+    const all = [words, ...left].join("; ");
+    if (this.standing.textContent !== all) this.standing.textContent = all;
     this.back.hidden = changed === 0;
   }
 

@@ -1,0 +1,80 @@
+import { keepAnswer, loadAllEntered, loadUnits } from "../store/index.ts";
+import type { FromRoom } from "../types/index.ts";
+import { type Book, openBook } from "./book.ts";
+import { mainFigure } from "./moves.ts";
+import type { PageOptions } from "./options.ts";
+import { RoomLink } from "./room-link.ts";
+import type { ShelfAnswer } from "./shelf.ts";
+
+/** No notebook holds up the others for longer than this (milliseconds). */
+const longest = 20_000;
+
+/**
+ * Works out the first answers of notebooks that were never opened, one after another, in a room
+ * that is ended after. Whoever only looks at the shelf is not kept waiting for it.
+ */
+export async function findAnswers(
+  files: readonly string[],
+  options: PageOptions,
+  found: (file: string, answer: ShelfAnswer) => void,
+): Promise<void> {
+  if (files.length === 0) return;
+  let hear: (message: FromRoom) => void = () => undefined;
+  let broke = () => undefined;
+  const link = new RoomLink({
+    engineUrl: options.engineUrl,
+    code: options.code,
+    received: (message) => hear(message),
+    broke: () => broke(),
+  });
+  for (const file of files) {
+    const book = await openBook({
+      main: file,
+      load: options.loadNotebook,
+      readCsv: options.csv.readCsv,
+      loadEntered: async (all) => (await loadAllEntered(options.storage, all)).entered,
+    });
+    if (!book || book.pinned().length === 0) continue;
+    const answer = await new Promise<ShelfAnswer | undefined>((done) => {
+      const timer = setTimeout(() => done(undefined), longest);
+      broke = () => void done(undefined);
+      hear = (message) => {
+        const answer = heard(book, message, options.today);
+        if (answer === "not yet") return;
+        clearTimeout(timer);
+        done(answer);
+      };
+      start(link, book, options).catch(() => done(undefined));
+    });
+    link.end();
+    if (!answer) continue;
+    found(file, answer);
+    await keepAnswer(options.storage, { file, ...answer });
+  }
+}
+
+async function start(link: RoomLink, book: Book, options: PageOptions): Promise<void> {
+  const units = (await loadUnits(options.storage)) ?? "us";
+  const extras = Object.keys(options.code.extras).filter((name) => book.names(name));
+  await link.start(extras, [
+    {
+      kind: "open",
+      session: 1,
+      main: book.main.file,
+      documents: Object.fromEntries(book.documents),
+      entered: Object.fromEntries(book.entered),
+      surroundings: { units, today: options.today },
+    },
+  ]);
+}
+
+/** The first pinned answer once it stands, undefined where everything rests without one. */
+function heard(book: Book, message: FromRoom, today: string): ShelfAnswer | undefined | "not yet" {
+  const [first] = book.pinned();
+  if (message.kind === "values")
+    for (const state of message.cells) {
+      const figure = state.id === first ? mainFigure(state.shown) : undefined;
+      if (figure) return { title: book.title(state.id), figure, on: today };
+    }
+  return message.kind === "settled" && message.working.length === 0 ? undefined : "not yet";
+}
