@@ -57,10 +57,10 @@ type Page = import("playwright-core").Page;
 async function shows(page: Page, cell: string, pattern: RegExp): Promise<void> {
   await page.waitForFunction(
     ([id, source]) => {
-      const element = document.querySelector(`[data-cell="${id}"]`);
+      const element = document.querySelector(`#${id}`);
       return new RegExp(source as string).test(element?.textContent ?? "");
     },
-    [`rebuild.md#${cell}`, pattern.source] as const,
+    [`cell-rebuild-md-${cell}`, pattern.source] as const,
     { polling: 10, timeout: 20_000 },
   );
 }
@@ -68,10 +68,8 @@ async function shows(page: Page, cell: string, pattern: RegExp): Promise<void> {
 /** Types depths of mulch; milliseconds from each to the change of the answer, seen in the page. */
 function typeDepths(page: Page): Promise<readonly number[]> {
   return page.evaluate(async () => {
-    const field = document.querySelector<HTMLInputElement>(
-      '[data-cell="rebuild.md#mulchDepth"] input',
-    );
-    const answer = document.querySelector('[data-cell="rebuild.md#mulch"]');
+    const field = document.querySelector<HTMLInputElement>("#cell-rebuild-md-mulchDepth input");
+    const answer = document.querySelector("#cell-rebuild-md-mulch");
     if (!field || !answer) throw new Error("the entry or its answer is not on the page");
     const times: number[] = [];
     for (let run = 0; run < 20; run += 1) {

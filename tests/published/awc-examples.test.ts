@@ -15,7 +15,7 @@ import { published } from "./compare.ts";
 
 // American Wood Council, Structural Wood Design Solved Example Problems, Example E2.1a: an 8d nail,
 // 0.131 in x 2.5 in, in spruce-pine-fir (specific gravity 0.42) through a side plate of 0.105 in.
-describe("Example E2.1a (READ-2nd)", () => {
+describe("fasteners, Example E2.1a (READ-2nd)", () => {
   const nail = { fastener: "nail", diameter: times(inch, 0.131) } as const;
   const held = withdrawal({ ...nail, specificGravity: 0.42 });
 

@@ -11,7 +11,7 @@ import {
 import { published } from "./compare.ts";
 
 // AWPA U1 chart of retentions in lb/ft3 by use category, as the trade reproduces it (READ-2nd).
-describe("retentions that a bed's boards must hold", () => {
+describe("fasteners, retentions that a bed's boards must hold", () => {
   const { preservatives = [] } = loadPublished(dataFiles());
   const row = (name: string) =>
     preservatives.find(({ preservative }) => preservative === name) as unknown as PreservativeRow;

@@ -62,7 +62,7 @@ const examples: readonly (readonly [string, CuttingStock, number])[] = [
   ],
 ];
 
-describe("cutting stock, textbook examples", () => {
+describe("lumber, cutting stock, textbook examples", () => {
   it.each(examples)("%s", async (_, example, least) => {
     const plan = await cutExample(example);
     expect(plan.cost.si).toBe(least);

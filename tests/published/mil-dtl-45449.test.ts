@@ -3,7 +3,7 @@ import { inch, screwsAcross, times } from "../../lib/index.ts";
 import { published } from "./compare.ts";
 
 // MIL-DTL-45449, Crates, wood, 3.9.2 (READ): nails by the nominal width of the board.
-describe("fasteners across a board", () => {
+describe("fasteners, across a board", () => {
   it.each([
     [4, "2"],
     [6, "3"],

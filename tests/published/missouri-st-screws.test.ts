@@ -5,7 +5,7 @@ import { amount, inch, type Length } from "../../lib/index.ts";
 import { published } from "./compare.ts";
 
 // Missouri University of Science and Technology, course notes on wood fasteners (READ).
-describe("diameters of screw numbers, in inches", () => {
+describe("fasteners, diameters of screw numbers, in inches", () => {
   const { screwNumbers = [], screws = [] } = loadPublished(dataFiles());
 
   it.each([

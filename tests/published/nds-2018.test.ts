@@ -5,7 +5,7 @@ import { published } from "./compare.ts";
 // National Design Specification for Wood Construction, 2018 edition (American Wood Council).
 const perInch = over(poundForce, inch);
 
-describe("Table 12.2A, lag screws in withdrawal, lb/in (p. 77; READ)", () => {
+describe("fasteners, Table 12.2A, lag screws in withdrawal, lb/in (p. 77; READ)", () => {
   const diametersIn = [1 / 4, 5 / 16, 3 / 8, 1 / 2];
   it.each([
     [0.55, ["260", "307", "352", "437"]],
@@ -23,7 +23,7 @@ describe("Table 12.2A, lag screws in withdrawal, lb/in (p. 77; READ)", () => {
   });
 });
 
-describe("sections 12.1.4 to 12.1.6 (READ-2nd, in the documentation of a structural library)", () => {
+describe("fasteners, sections 12.1.4 to 12.1.6 (READ-2nd, in the documentation of a structural library)", () => {
   const least = (fastener: "wood screw" | "nail" | "lag screw") =>
     over(
       penetration({ fastener, length: inch, diameter: times(inch, 0.1), through: times(inch, 0) })

@@ -19,7 +19,7 @@ const cm = (n: number) => times(centimetre, n);
 const best: Lift = { reach: cm(25), from: cm(75), to: cm(75), grip: "good" };
 const shares = (lift: Partial<Lift>) => recommendedWeightLimit({ ...best, ...lift }).shares;
 
-describe("multipliers, metric tables (READ-2nd, as a Canadian occupational health centre prints them)", () => {
+describe("safety, multipliers, metric tables (READ-2nd, as a Canadian occupational health centre prints them)", () => {
   it.each([
     [25, "1.00"],
     [30, ".83"],
@@ -62,7 +62,7 @@ describe("multipliers, metric tables (READ-2nd, as a Canadian occupational healt
   ])("turn of %s degrees: %s", (turn, printed) => published(shares({ turn }).turn, printed));
 });
 
-describe("Table 5, frequency multipliers (p. 15; READ)", () => {
+describe("safety, Table 5, frequency multipliers (p. 15; READ)", () => {
   const pace = (liftsPerMinute: number, duration: NonNullable<Lift["duration"]>, fromIn: number) =>
     shares({ liftsPerMinute, duration, from: times(inch, fromIn) }).pace;
 
@@ -90,7 +90,7 @@ describe("Table 5, frequency multipliers (p. 15; READ)", () => {
   });
 });
 
-describe("Table 7, coupling multipliers (p. 18; READ-2nd)", () => {
+describe("safety, Table 7, coupling multipliers (p. 18; READ-2nd)", () => {
   it.each([
     ["good", "1.00", "1.00"],
     ["fair", ".95", "1.00"],
@@ -101,7 +101,7 @@ describe("Table 7, coupling multipliers (p. 18; READ-2nd)", () => {
   });
 });
 
-describe("Example 4, package inspection (pp. 44-46; READ-2nd)", () => {
+describe("safety, Example 4, package inspection (pp. 44-46; READ-2nd)", () => {
   const twin: Lift = { reach: cm(25), from: cm(55), to: cm(150), liftsPerMinute: 3, grip: "fair" };
   const lift: Lift = { ...twin, from: times(inch, 22), to: times(inch, 59) };
 

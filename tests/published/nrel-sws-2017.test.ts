@@ -4,7 +4,7 @@ import { published } from "./compare.ts";
 
 // NREL, Standard Work Specifications for home energy upgrades, 2.0403.1 (READ): seams of a ground
 // moisture barrier lap at least 12 in.
-describe("laps of sheet", () => {
+describe("liner, laps of sheet", () => {
   it("are 12 in unless said otherwise", () => {
     const section = { thickness: times(inch, 1.5), width: times(inch, 11.25) };
     const { lap } = linerStrip({
