@@ -1,4 +1,4 @@
-import { type Mass, printQuantity, quantity } from "../measure/index.ts";
+import { type Mass, quantity } from "../measure/index.ts";
 import type { Need } from "./need.ts";
 import type { PriceLine } from "./price-line.ts";
 import type { PurchasePart } from "./purchase.ts";
@@ -30,9 +30,7 @@ export function sizeShown(line: PriceLine): SizeShown {
     if (size.kind === "mass") return size.mass;
     return size.kind === "length" ? size.length : size.count;
   }
-  const sides =
-    line.kind === "kit" ? [line.length, line.width, line.height] : [line.length, line.width];
-  return sides.map((side) => printQuantity(side)).join(" x ");
+  return line.sides;
 }
 
 function massOf({ line, count }: PurchasePart, need: Need): Mass | undefined {

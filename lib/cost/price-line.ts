@@ -44,6 +44,8 @@ export type GoodsSize =
 /** A sheet or roll; the longer side is the one that is rolled up. */
 export interface SheetPrice extends PriceTerms {
   readonly kind: "sheet";
+  /** Its size as written. */
+  readonly sides: string;
   readonly length: Length;
   readonly width: Length;
 }
@@ -51,6 +53,8 @@ export interface SheetPrice extends PriceTerms {
 /** A whole bed as a kit, for instance of steel. */
 export interface KitPrice extends PriceTerms {
   readonly kind: "kit";
+  /** Its size as written. */
+  readonly sides: string;
   readonly length: Length;
   readonly width: Length;
   readonly height: Length;

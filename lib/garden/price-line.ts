@@ -59,9 +59,10 @@ function ownPart(written: WrittenPrice, table: TableText): Reading<Own> {
   if (size.kind === "sides") {
     const [length, width, height] = size.sides;
     if (length === undefined || width === undefined) throw new Error("sides are two or three");
-    if (height !== undefined) return { ok: true, value: { kind: "kit", length, width, height } };
+    if (height !== undefined)
+      return { ok: true, value: { kind: "kit", sides: size.text, length, width, height } };
     const [wide, long] = length.si < width.si ? [length, width] : [width, length];
-    return { ok: true, value: { kind: "sheet", length: long, width: wide } };
+    return { ok: true, value: { kind: "sheet", sides: size.text, length: long, width: wide } };
   }
   const path = [table.name, row, headingOf(table, "item")];
   const board = readBoardItem(item, { path });

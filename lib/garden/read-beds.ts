@@ -9,6 +9,7 @@ import {
   type TableText,
 } from "../table/index.ts";
 import { headingOf } from "./heading-of.ts";
+import { inRowOrder } from "./in-row-order.ts";
 import {
   choiceCell,
   countCell,
@@ -113,7 +114,7 @@ export function readBeds(table: TableText): TableReading<BedSpec> {
   // Rows that could not be read count as one bed each: their number is not known.
   const given =
     rows.length + (reading.given - reading.rows.length) + problems.length - reading.problems.length;
-  return { ...reading, rows, given, problems };
+  return { ...reading, rows, given, problems: inRowOrder(problems) };
 }
 
 function notUnique(

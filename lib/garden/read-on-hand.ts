@@ -16,6 +16,7 @@ import {
   type TableText,
 } from "../table/index.ts";
 import { headingOf } from "./heading-of.ts";
+import { inRowOrder } from "./in-row-order.ts";
 import { countCell, dateCell, lengthCell, sectionCell, timberCell } from "./table-cells.ts";
 
 /** Boards that are there already, all alike. */
@@ -60,7 +61,7 @@ export function readOnHand(table: TableText): TableReading<KeptBoards> {
       problems.push(tooSound(table, rest.row, { sound, length: rest.length }));
     } else rows.push({ ...rest, count, sound: sound ?? rest.length });
   }
-  return { ...reading, rows, problems };
+  return { ...reading, rows, problems: inRowOrder(problems) };
 }
 
 function tooSound(

@@ -7,6 +7,7 @@ import {
   type TableReading,
   type TableText,
 } from "../table/index.ts";
+import { inRowOrder } from "./in-row-order.ts";
 import { priceLine } from "./price-line.ts";
 import { readSize } from "./read-size.ts";
 import { choiceCell, moneyCell, nameCell } from "./table-cells.ts";
@@ -47,5 +48,5 @@ export function readPrices(table: TableText): TableReading<PriceLine> {
     if (line.ok) rows.push(line.value);
     else problems.push(line.problem);
   }
-  return { ...reading, rows, problems };
+  return { ...reading, rows, problems: inRowOrder(problems) };
 }

@@ -17,7 +17,7 @@ import { isBareNumber, withHeadingUnit } from "./bare-number.ts";
 
 /** A size as written: two or three sides, or a single quantity or count. */
 export type WrittenSize =
-  | { readonly kind: "sides"; readonly sides: readonly Length[] }
+  | { readonly kind: "sides"; readonly sides: readonly Length[]; readonly text: string }
   | { readonly kind: "goods"; readonly size: GoodsSize };
 
 const smallest = {
@@ -71,7 +71,7 @@ function readSides(text: string, parts: readonly string[], place: CellPlace): Re
     if (!reading.ok) return { ok: false, problem: { ...reading.problem, received: text } };
     sides.push(reading.value);
   }
-  return { ok: true, value: { kind: "sides", sides } };
+  return { ok: true, value: { kind: "sides", sides, text } };
 }
 
 function readPack(text: string, { path, decimal }: CellPlace): Reading<WrittenSize> {

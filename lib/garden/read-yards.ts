@@ -9,6 +9,7 @@ import {
   type TableText,
 } from "../table/index.ts";
 import { headingOf } from "./heading-of.ts";
+import { inRowOrder } from "./in-row-order.ts";
 import {
   choiceCell,
   lengthCell,
@@ -73,7 +74,7 @@ export function readYards(table: TableText): TableReading<YardTerms> {
       payload,
     });
   }
-  return { ...reading, rows, problems };
+  return { ...reading, rows, problems: inRowOrder(problems) };
 }
 
 function twice(

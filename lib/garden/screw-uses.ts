@@ -1,8 +1,8 @@
 import type { BedShare, CountNeed, PriceLine } from "../cost/index.ts";
-import { itemKey } from "../cost/item-key.ts";
 import type { Screw, ScrewChoice } from "../fasteners/index.ts";
 import { inch, type Length, millimetre, over, printQuantity } from "../measure/index.ts";
 import type { Bed } from "./bed.ts";
+import { pricedScrews } from "./priced-screws.ts";
 
 /** A place that takes screws, which screw that is, and how many. */
 export interface ScrewUse {
@@ -22,16 +22,15 @@ export interface Joint {
 }
 
 /**
- * The screws of one kind of joint, by screw chosen. Screws whose length is in the price list are
- * tried first, so that nothing is put on the bill that a neighbouring length on sale would do for.
+ * The screws of one kind of joint, by screw chosen. Screws of the price list are tried first, so
+ * that nothing is put on the bill that a neighbouring length on sale would do for.
  */
 export function screwUses(
   beds: readonly Bed[],
   joint: Joint,
   stock: { readonly screws: readonly Screw[]; readonly prices: readonly PriceLine[] },
 ): ScrewUse[] {
-  const onSale = new Set(stock.prices.map(({ item }) => itemKey(item)));
-  const priced = stock.screws.filter((screw) => onSale.has(itemKey(screwName(screw))));
+  const priced = pricedScrews(stock.prices, stock.screws);
   const groups = new Map<string, { readonly choice: ScrewChoice; readonly shares: BedShare[] }>();
   for (const bed of beds) {
     const count = joint.count(bed);
