@@ -111,15 +111,32 @@ describe("the table of beds", () => {
     await page.context().close();
   });
 
-  it("stays quick to type in with 2,000 rows", async () => {
+  it("takes rows put in by hand, in place of all or at the end", async () => {
     const page = await site.page();
+    const table = await openBeds(page);
+    const paste = async (text: string, how: string) => {
+      await page.getByRole("button", { name: "Paste rows of Beds" }).click();
+      await page.getByLabel("Rows copied from a spreadsheet").fill(text);
+      await page.getByRole("button", { name: how }).click();
+    };
+    await paste("A\t8 ft\t4 ft\nB\t6 ft\t3 ft", "Put them in place of all rows");
+    await expect.poll(() => table.locator("tr[data-row]").count()).toBe(2);
+    await paste("C\t4 ft\t4 ft", "Add them at the end");
+    await expect.poll(() => table.locator("tr[data-row]").count()).toBe(3);
+    expect(await table.getByLabel("Row 3, bed").inputValue()).toBe("C");
+    await page.context().close();
+  });
+
+  it("stays quick to type in with 2,000 rows", async () => {
+    const page = await site.page({ permissions: ["clipboard-read", "clipboard-write"] });
     const table = await openBeds(page);
     const lines = Array.from({ length: 2_000 }, (_, index) => `L${index + 1}\t8 ft\t4 ft`).join(
       "\n",
     );
-    await page.getByRole("button", { name: "Paste rows of Beds" }).click();
-    await page.getByLabel("Rows copied from a spreadsheet").fill(lines);
-    await page.getByRole("button", { name: "Put them in place of all rows" }).click();
+    await page.evaluate((text) => navigator.clipboard.writeText(text), lines);
+    await table.getByLabel("Row 1, bed").focus();
+    await page.keyboard.press("Control+v");
+    await table.getByLabel("Row 60, bed").waitFor();
     expect(await page.locator(".note").first().textContent()).toContain("2,000 rows");
     expect(await table.locator("tr[data-row]").count()).toBeLessThanOrEqual(100);
     const entry = table.getByLabel("Row 2, length");

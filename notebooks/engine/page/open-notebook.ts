@@ -21,9 +21,19 @@ import { troublesView } from "./troubles.ts";
 
 /** Opens a notebook in the page; gives false where there is no such file. */
 export async function openNotebook(file: string, options: PageOptions): Promise<boolean> {
-  const { storage, code } = options;
-  // Asked for now, needed later: both come while the documents are read.
-  void code.room();
+  const { storage } = options;
+  let open: OpenNotebook | undefined;
+  let brokeEarly: string | undefined;
+  const link = new RoomLink({
+    engineUrl: options.engineUrl,
+    code: options.code,
+    received: (message) => open?.driver.received(message),
+    broke(why) {
+      if (open) open.driver.broke(why);
+      else brokeEarly = why;
+    },
+  });
+  link.prepare();
   const troubles: string[] = [];
   const [book, units = "us"] = await Promise.all([
     openBook({
@@ -38,8 +48,12 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
     }),
     loadUnits(storage),
   ]);
-  if (!book) return false;
-  new OpenNotebook(book, units, troubles, options);
+  if (!book) {
+    link.remove();
+    return false;
+  }
+  open = new OpenNotebook(book, link, { units, troubles, page: options });
+  if (brokeEarly !== undefined) open.driver.broke(brokeEarly);
   return true;
 }
 
@@ -49,7 +63,7 @@ class OpenNotebook {
   private readonly options: PageOptions;
   private readonly announcer = new Announcer();
   private readonly problems: GatheredProblems;
-  private readonly driver: Driver;
+  readonly driver: Driver;
   private readonly view: NotebookView;
   private readonly tally: Tally;
   private readonly notice: RoomNotice;
@@ -57,8 +71,13 @@ class OpenNotebook {
   private readonly troubles = el("div");
   private answerTimer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(book: Book, units: Units, troubles: readonly string[], options: PageOptions) {
+  constructor(
+    book: Book,
+    link: RoomLink,
+    { units, troubles, page: options }: { units: Units; troubles: string[]; page: PageOptions },
+  ) {
     this.book = book;
+    this.link = link;
     this.options = options;
     this.problems = new GatheredProblems(book);
     const keeper = new Keeper(options.storage, (words) => this.showTroubles([words]));
@@ -80,12 +99,6 @@ class OpenNotebook {
     });
     this.draw(units);
     this.showTroubles(troubles);
-    this.link = new RoomLink({
-      engineUrl: options.engineUrl,
-      code: options.code,
-      received: (message) => this.driver.received(message),
-      broke: (why) => this.driver.broke(why),
-    });
     this.openRoom();
   }
 

@@ -30,6 +30,7 @@ export class RoomLink {
   private readonly frame: HTMLIFrameElement;
   private readonly frameReady: Promise<void>;
   private port: MessagePort | undefined;
+  private prepared: Promise<void> | undefined;
 
   constructor(options: RoomLinkOptions) {
     this.options = options;
@@ -45,16 +46,35 @@ export class RoomLink {
         else this.heard(event.data);
       });
     });
-    document.body.append(this.frame);
+    // Outside the body: what draws the page may empty that.
+    document.documentElement.append(this.frame);
+  }
+
+  /** Makes a room in advance, while the documents are still being read. */
+  prepare(): void {
+    this.prepared = this.make([]);
+    // Whoever starts it hears what went wrong.
+    this.prepared.catch(() => undefined);
   }
 
   /** Starts a new room, ending one that runs, and sends it these messages in their order. */
   async start(extras: readonly string[], messages: readonly ToRoom[]): Promise<void> {
+    const { prepared } = this;
+    this.prepared = undefined;
+    await (prepared && extras.length === 0 ? prepared : this.make(extras));
+    for (const message of messages) this.send(message);
+  }
+
+  private async make(extras: readonly string[]): Promise<void> {
     const parts = extras.map((name) => this.options.code.extras[name]?.() ?? "");
     const [room, ...more] = await Promise.all([this.options.code.room(), ...parts]);
     await this.frameReady;
     const channel = new MessageChannel();
-    const { port1: port } = channel;
+    this.listen(channel.port1);
+    this.tellFrame({ kind: "start", code: [...more, room] }, [channel.port2]);
+  }
+
+  private listen(port: MessagePort): void {
     const gate = new RateGate();
     this.port?.close();
     this.port = port;
@@ -68,8 +88,6 @@ export class RoomLink {
       const message = readMessage(data);
       if (message) this.options.received(message);
     };
-    this.tellFrame({ kind: "start", code: [...more, room] }, [channel.port2]);
-    for (const message of messages) this.send(message);
   }
 
   send(message: ToRoom): void {
@@ -81,6 +99,12 @@ export class RoomLink {
     this.port?.close();
     this.port = undefined;
     this.tellFrame({ kind: "end" });
+  }
+
+  /** Ends the room and takes its frame away. */
+  remove(): void {
+    this.end();
+    this.frame.remove();
   }
 
   stopLongWork(): void {

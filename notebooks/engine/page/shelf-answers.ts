@@ -51,6 +51,7 @@ export async function findAnswers(
     found(file, answer);
     await keepAnswer(options.storage, { file, ...answer });
   }
+  link.remove();
 }
 
 async function start(link: RoomLink, book: Book, options: PageOptions): Promise<void> {
