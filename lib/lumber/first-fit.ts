@@ -57,11 +57,13 @@ function fillOneLength(group: CuttingGroup, buy: number): PatternUse[] | undefin
   return gathered(used.map(({ kind, counts }) => ({ kind, counts, tight: false })));
 }
 
+export const patternKey = ({ kind, counts }: Pattern): string => `${kind}:${counts.join()}`;
+
 /** Equal patterns as one, with the number of boards. */
 export function gathered(patterns: readonly Pattern[]): PatternUse[] {
   const uses = new Map<string, { pattern: Pattern; boards: number }>();
   for (const pattern of patterns) {
-    const key = `${pattern.kind}:${pattern.counts.join()}`;
+    const key = patternKey(pattern);
     const use = uses.get(key);
     if (use) use.boards++;
     else uses.set(key, { pattern, boards: 1 });

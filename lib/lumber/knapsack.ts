@@ -6,9 +6,9 @@ interface Lot {
   readonly sizeT: number;
 }
 
-// The table has a column for each length up to the longest board; past this many, lengths are
-// measured more coarsely.
-const longestTable = 20_000;
+// The table has a row for each lot of pieces and a column for each length up to the longest board;
+// past this many entries, lengths are measured more coarsely.
+const mostCells = 12_000_000;
 
 /** The most valuable filling of every length at once. */
 export interface Knapsack {
@@ -16,6 +16,13 @@ export interface Knapsack {
   valueOf(capacityU: number): number;
   /** A best filling; where lengths had to be measured coarsely, it may be too long for the board. */
   fillingOf(capacityU: number): number[];
+}
+
+/** A table to fill again and again with other values of the pieces. */
+export interface KnapsackTable {
+  fill(values: readonly number[]): Knapsack;
+  /** How many entries a filling looks at. */
+  readonly cells: number;
 }
 
 /**
@@ -30,21 +37,22 @@ export function knapsackTable(
   sizesU: readonly number[],
   most: readonly number[],
   longestU: number,
-): (values: readonly number[]) => Knapsack {
+): KnapsackTable {
   const divisor = sizesU.reduce(greatestDivisor, 0) || 1;
-  const unit = Math.max(divisor, Math.ceil(longestU / longestTable));
+  const fits = sizesU.map((sizeU, i) => Math.min(most[i] ?? 0, Math.floor(longestU / sizeU)));
+  const rows = fits.reduce((sum, count) => sum + lotsOf(count).length, 0);
+  const unit = Math.max(divisor, Math.ceil((longestU * rows) / mostCells));
   const coarse = unit > divisor;
   const columns = coarse ? Math.ceil(longestU / unit) : Math.floor(longestU / unit);
   const toTable = (capacityU: number) =>
     Math.min(columns, coarse ? Math.ceil(capacityU / unit) : Math.floor(capacityU / unit));
   const lots: Lot[] = sizesU.flatMap((sizeU, place) => {
-    const fits = Math.min(most[place] ?? 0, Math.floor(longestU / sizeU));
     const sizeT = Math.floor(sizeU / unit);
-    return lotsOf(fits).map((pieces) => ({ place, pieces, sizeT: sizeT * pieces }));
+    return lotsOf(fits[place] ?? 0).map((pieces) => ({ place, pieces, sizeT: sizeT * pieces }));
   });
   const best = new Float64Array(columns + 1);
-  const taken = new Uint8Array(lots.length * (columns + 1));
-  return (values) => {
+  const taken = new Uint8Array(rows * (columns + 1));
+  const fill = (values: readonly number[]): Knapsack => {
     best.fill(0);
     taken.fill(0);
     for (const [row, { place, pieces, sizeT }] of lots.entries()) {
@@ -74,6 +82,7 @@ export function knapsackTable(
       },
     };
   };
+  return { fill, cells: taken.length };
 }
 
 /** A number as a sum of lots, so that every smaller number is a sum of some of them. */

@@ -1,5 +1,6 @@
 import { boardProgram } from "./board-program.ts";
 import { type CuttingGroup, demands, filledU, fullSizes, type Pattern } from "./cutting-group.ts";
+import { patternKey } from "./first-fit.ts";
 import { knapsackTable } from "./knapsack.ts";
 import type { PieceWorth } from "./patterns.ts";
 import type { Solve } from "./solver.ts";
@@ -13,7 +14,13 @@ export interface PricedPool {
   readonly worth: PieceWorth;
 }
 
-const key = (pattern: Pattern) => `${pattern.kind}:${pattern.counts.join()}`;
+/**
+ * How much reckoning may still be done, in entries of the programmes solved. Counted, not timed: the
+ * library has no clock, and the same problem is to give the same plan on a slow machine.
+ */
+export interface WorkLeft {
+  left: number;
+}
 
 /** The counts, less pieces that no longer fit, more pieces that still do. */
 function fitted(
@@ -55,10 +62,11 @@ export async function pricedPool(
     readonly sizesU: readonly number[];
     readonly start: readonly Pattern[];
     readonly rounds: number;
+    readonly work: WorkLeft;
     readonly stopped: () => boolean;
   },
 ): Promise<PricedPool> {
-  const { solve, sizesU, rounds, stopped } = options;
+  const { solve, sizesU, rounds, stopped, work } = options;
   const most = demands(group);
   const full = fullSizes(group);
   const longestU = Math.max(...group.kinds.map((kind) => kind.capacityU));
@@ -68,28 +76,34 @@ export async function pricedPool(
     const capacityU = group.kinds[kind]?.capacityU ?? 0;
     const filled = fitted(counts, { sizesU, most, capacityU });
     const pattern = { kind, counts: filled, tight: filledU(filled, full) > capacityU };
-    if (!filled.some((count) => count > 0) || pool.has(key(pattern))) return false;
-    pool.set(key(pattern), pattern);
+    if (!filled.some((count) => count > 0) || pool.has(patternKey(pattern))) return false;
+    pool.set(patternKey(pattern), pattern);
     return true;
   };
   for (const pattern of options.start) add(pattern.kind, pattern.counts);
-  for (const i of sizesU.keys()) {
-    for (const kind of group.kinds.keys())
+  for (const [i, sizeU] of sizesU.entries()) {
+    // Boards full of one length make a first plan possible; later ones come by price.
+    for (const kind of startKinds(group, sizeU)) {
       add(
         kind,
         sizesU.map((_, j) => (i === j ? (most[i] ?? 0) : 0)),
       );
+    }
   }
-  let best: PieceWorth = { values: [], boards: [], floor: Number.NEGATIVE_INFINITY };
+  // By length alone: what a length costs where it is cheapest.
+  const perUnit = cheapestUnit(group);
+  const byLength = sizesU.map((sizeU) => sizeU * perUnit);
+  let best = safeWorth(group, byLength, (capacityU) => capacityU * perUnit);
   let shares: readonly number[] = [];
-  for (let round = 0; round < rounds && !stopped(); round++) {
+  for (let round = 0; round < rounds && work.left > 0 && !stopped(); round++) {
     const patterns = [...pool.values()];
+    work.left -= patterns.length * (most.length + group.kinds.length) + price.cells / 100;
     const weights = { cost: 1, tight: 0, board: 0 };
     const relaxed = await solve(boardProgram(group, patterns, { weights, whole: false }), {});
     if (relaxed.state !== "optimal") break;
     shares = relaxed.values;
     const values = most.map((_, i) => Math.max(0, relaxed.rowWorth[i] ?? 0));
-    const table = price(values);
+    const table = price.fill(values);
     const worth = safeWorth(group, values, table.valueOf);
     if (worth.floor > best.floor) best = worth;
     let grown = false;
@@ -104,6 +118,25 @@ export async function pricedPool(
     if (!grown) break;
   }
   return { patterns: [...pool.values()], shares, worth: best };
+}
+
+const isEndless = (kind: { readonly supply: number }) => kind.supply === Number.POSITIVE_INFINITY;
+
+function cheapestUnit(group: CuttingGroup): number {
+  const rates = group.kinds.filter(isEndless).map((kind) => kind.cost / kind.capacityU);
+  return rates.length === 0 ? 0 : Math.min(...rates);
+}
+
+/** The cheapest kind without limit that holds a piece; every kind where there is none. */
+function startKinds(group: CuttingGroup, sizeU: number): number[] {
+  const kinds = [...group.kinds.keys()];
+  const endless = kinds.filter((i) => {
+    const kind = group.kinds[i];
+    return kind && isEndless(kind) && kind.capacityU >= sizeU;
+  });
+  const rate = (i: number) => (group.kinds[i]?.cost ?? 0) / (group.kinds[i]?.capacityU ?? 1);
+  const best = endless.sort((a, b) => rate(a) - rate(b))[0];
+  return best === undefined ? kinds : [best];
 }
 
 /** What one more board of a limited kind would save, by the relaxed programme. */

@@ -5,8 +5,9 @@ import {
   orderedWeights,
   usesOf,
 } from "./board-program.ts";
-import { boundedPlan, type GroupOptions, type GroupPlan } from "./bounded-plan.ts";
+import { boundedPlan, type GroupPlan } from "./bounded-plan.ts";
 import type { CuttingGroup } from "./cutting-group.ts";
+import type { GroupOptions } from "./dive.ts";
 import { costOf, firstFit } from "./first-fit.ts";
 import { listPatterns } from "./patterns.ts";
 
