@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import { Checks, foot, inch, type Length, times, zeroOf } from "../measure/index.ts";
 import { checkSection } from "./checks.ts";
 import { metresPerInch } from "./saw-length.ts";
@@ -22,6 +23,7 @@ export function boardFeet(
   length: Length,
   options: { readonly count?: number } = {},
 ): number {
+  requireRecord(options, ["options"]);
   const { count = 1 } = options;
   const checks = new Checks()
     .quantity(length, "length", ["length"], { above: zeroOf(inch), max: times(100, foot) })

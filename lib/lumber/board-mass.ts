@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import {
   Checks,
   foot,
@@ -35,7 +36,8 @@ export function boardMass(
   length: Length,
   options: { readonly species: WoodSpecies; readonly moisture?: number; readonly count?: number },
 ): Mass {
-  const { species, moisture = 0.19, count = 1 } = options ?? {};
+  requireRecord(options, ["options"]);
+  const { species, moisture = 0.19, count = 1 } = options;
   const checks = checkSpecies(new Checks(), species, moisture)
     .quantity(length, "length", ["length"], { above: zeroOf(inch), max: times(100, foot) })
     .count(count, ["count"], { max: 1_000_000 });

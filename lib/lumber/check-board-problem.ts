@@ -1,18 +1,30 @@
+import { type Path, requireRecord } from "../check/index.ts";
 import { Checks, foot, inch, type Length, money, times, zeroOf } from "../measure/index.ts";
+import { receivedText } from "../measure/received.ts";
 import type { BoardProblem } from "./board-problem.ts";
-import { checkSection } from "./checks.ts";
+import { checkSection, checkTimber } from "./checks.ts";
 
 const longest: Length = times(100, foot);
 const widestKerf: Length = times(0.5, inch);
 const noLength: Length = zeroOf(inch);
 
+function isRecord(checks: Checks, value: unknown, path: Path): boolean {
+  const before = checks.problems.length;
+  checks.attempt(() => requireRecord(value, path));
+  return checks.problems.length === before;
+}
+
 function checkPieces(checks: Checks, pieces: BoardProblem["pieces"]): void {
   for (const [i, piece] of pieces.entries()) {
     const path = ["pieces", i + 1];
-    checkSection(checks, piece?.section, [...path, "section"]);
+    if (!isRecord(checks, piece, path)) continue;
+    checkSection(checks, piece.section, [...path, "section"]);
+    checkTimber(checks, piece.timber, [...path, "timber"]);
     checks
-      .quantity(piece?.length, "length", [...path, "length"], { above: noLength, max: longest })
-      .count(piece?.count, [...path, "count"], { max: 100_000 });
+      .text(piece.name, [...path, "name"])
+      .choice(piece.mitred ?? false, [true, false], [...path, "mitred"])
+      .quantity(piece.length, "length", [...path, "length"], { above: noLength, max: longest })
+      .count(piece.count, [...path, "count"], { max: 100_000 });
   }
 }
 
@@ -20,11 +32,14 @@ function checkStock(checks: Checks, stock: BoardProblem["stock"]): void {
   let first: { code: string; row: number } | undefined;
   for (const [i, board] of stock.entries()) {
     const path = ["stock", i + 1];
-    checkSection(checks, board?.section, [...path, "section"]);
+    if (!isRecord(checks, board, path)) continue;
+    checkSection(checks, board.section, [...path, "section"]);
+    checkTimber(checks, board.timber, [...path, "timber"]);
+    if (board.yard !== null) checks.text(board.yard, [...path, "yard"]);
     checks
-      .quantity(board?.length, "length", [...path, "length"], { above: noLength, max: longest })
-      .money(board?.price, [...path, "price"], { min: money(0), max: money(100_000) });
-    if (board?.limit !== undefined) checks.count(board.limit, [...path, "limit"], { max: 1e6 });
+      .quantity(board.length, "length", [...path, "length"], { above: noLength, max: longest })
+      .money(board.price, [...path, "price"], { min: money(0), max: money(100_000) });
+    if (board.limit !== undefined) checks.count(board.limit, [...path, "limit"], { max: 1e6 });
     const code = board?.price?.currency;
     if (code === undefined) continue;
     first ??= { code, row: i + 1 };
@@ -45,7 +60,7 @@ function checkList(checks: Checks, value: unknown, name: string): boolean {
     code: missing ? "missing" : "unreadable",
     path: [name],
     allowed: `a list of ${name}`,
-    received: missing ? "" : String(value),
+    received: receivedText(value ?? undefined),
     remedy: "Give a list; it may be empty.",
   });
   return Array.isArray(value);
@@ -53,10 +68,11 @@ function checkList(checks: Checks, value: unknown, name: string): boolean {
 
 /** All that is wrong with a board problem, row by row. */
 export function checkBoardProblem(problem: BoardProblem): Checks {
+  requireRecord(problem, ["problem"]);
   const checks = new Checks();
-  if (checkList(checks, problem?.pieces, "pieces")) checkPieces(checks, problem.pieces);
-  if (checkList(checks, problem?.stock, "stock")) checkStock(checks, problem.stock);
+  if (checkList(checks, problem.pieces, "pieces")) checkPieces(checks, problem.pieces);
+  if (checkList(checks, problem.stock, "stock")) checkStock(checks, problem.stock);
   return checks
-    .quantity(problem?.kerf, "length", ["kerf"], { min: noLength, max: widestKerf })
-    .quantity(problem?.shortfall, "length", ["shortfall"], { min: noLength, max: inch });
+    .quantity(problem.kerf, "length", ["kerf"], { min: noLength, max: widestKerf })
+    .quantity(problem.shortfall, "length", ["shortfall"], { min: noLength, max: inch });
 }

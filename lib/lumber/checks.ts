@@ -1,5 +1,6 @@
-import type { Path } from "../check/index.ts";
+import { type Path, requireRecord } from "../check/index.ts";
 import { type Checks, metre, millimetre } from "../measure/index.ts";
+import { receivedText } from "../measure/received.ts";
 import { metresPerInch } from "./saw-length.ts";
 
 /** Metres in words that serve both sides of the ocean: "1.5 in (38.1 mm)". */
@@ -10,21 +11,40 @@ export function sizeInWords(lengthM: number): string {
 
 /** Adds what is wrong with a section: none, not a section, or sizes that no board has. */
 export function checkSection(checks: Checks, value: unknown, path: Path): void {
-  if (typeof value !== "object" || value === null) {
-    const missing = value === undefined || value === null;
+  if (typeof value !== "object" || value === null || Array.isArray(value)) {
     checks.add({
-      code: missing ? "missing" : "unreadable",
+      code: value === undefined || value === null ? "missing" : "unreadable",
       path,
       allowed: "a section, as readSection gives it",
-      received: missing ? "" : String(value),
+      received: receivedText(value ?? undefined),
       remedy: "Read it first: readSection(“2x12”).",
     });
     return;
   }
-  const { name, thickness, width } = value as Record<string, unknown>;
+  const { name, thickness, width, nominal = null } = value as Record<string, unknown>;
+  checks.text(name, [...path, "name"]);
+  checkFaces(checks, { thickness, width }, path);
+  if (nominal === null) return;
+  checks.attempt(() => {
+    requireRecord(nominal, [...path, "nominal"]);
+    checkFaces(checks, nominal as Faces, [...path, "nominal"]);
+  });
+}
+
+interface Faces {
+  readonly thickness?: unknown;
+  readonly width?: unknown;
+}
+
+function checkFaces(checks: Checks, { thickness, width }: Faces, path: Path): void {
   const bounds = { min: millimetre, max: metre };
   checks
-    .text(name, [...path, "name"])
     .quantity(thickness, "length", [...path, "thickness"], bounds)
     .quantity(width, "length", [...path, "width"], bounds);
+}
+
+/** Adds the problem of a timber that is no text; none is none. */
+export function checkTimber(checks: Checks, timber: unknown, path: Path): void {
+  if (timber === undefined || typeof timber === "string") return;
+  checks.text(timber, path);
 }

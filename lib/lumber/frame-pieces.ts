@@ -1,6 +1,6 @@
-import { type Path, type Problem, ProblemError } from "../check/index.ts";
+import { type Path, type Problem, ProblemError, requireRecord } from "../check/index.ts";
 import { Checks, foot, inch, type Length, times, zeroOf } from "../measure/index.ts";
-import { checkSection, sizeInWords } from "./checks.ts";
+import { checkSection, checkTimber, sizeInWords } from "./checks.ts";
 import type { FrameSpec } from "./frame-spec.ts";
 import type { Piece, PiecePart } from "./piece.ts";
 import { metresToLength } from "./saw-length.ts";
@@ -10,24 +10,27 @@ const noLength: Length = zeroOf(inch);
 const longest: Length = times(100, foot);
 
 function checkFrame(frame: FrameSpec): Checks {
-  const checks = new Checks().text(frame?.name, ["name"]);
-  const at = (field: string): Path => [String(frame?.name ?? "frame"), field];
+  requireRecord(frame, ["frame"]);
+  const checks = new Checks().text(frame.name, ["name"]);
+  const name = typeof frame.name === "string" ? frame.name : "frame";
+  const at = (field: string): Path => [name, field];
   const size = { above: noLength, max: longest };
   checks
-    .quantity(frame?.length, "length", at("length"), size)
-    .quantity(frame?.width, "length", at("width"), size)
-    .count(frame?.courses, at("courses"), { min: 1, max: 10 })
-    .choice(frame?.lap, ["sides", "ends"], at("lap"))
-    .count(frame?.stakes, at("stakes"), { max: 50 });
-  checkSection(checks, frame?.section, at("section"));
-  if (frame?.cap) {
+    .quantity(frame.length, "length", at("length"), size)
+    .quantity(frame.width, "length", at("width"), size)
+    .count(frame.courses, at("courses"), { min: 1, max: 10 })
+    .choice(frame.lap, ["sides", "ends"], at("lap"))
+    .count(frame.stakes, at("stakes"), { max: 50 });
+  checkSection(checks, frame.section, at("section"));
+  checkTimber(checks, frame.timber, at("timber"));
+  if (frame.cap !== null) {
     checkSection(checks, frame.cap, at("cap"));
     const reach = { min: noLength, max: times(12, inch) };
     checks
       .quantity(frame.capReach ?? inch, "length", at("capReach"), reach)
       .choice(frame.capJoint ?? "mitred", ["mitred", "butted"], at("capJoint"));
   }
-  if (typeof frame?.stakes === "number" && frame.stakes > 0) {
+  if (typeof frame.stakes === "number" && frame.stakes > 0) {
     checkSection(checks, frame.stakeSection, at("stakeSection"));
     const tall = { above: noLength, max: times(10, foot) };
     checks.quantity(frame.stakeLength, "length", at("stakeLength"), tall);

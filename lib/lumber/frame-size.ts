@@ -1,4 +1,5 @@
-import { Checks, foot, inch, type Length, times, zeroOf } from "../measure/index.ts";
+import { requireRecord } from "../check/index.ts";
+import { Checks, foot, inch, type Length, metre, times, zeroOf } from "../measure/index.ts";
 import type { FrameSpec } from "./frame-spec.ts";
 import { metresToLength } from "./saw-length.ts";
 
@@ -7,6 +8,7 @@ type Outside = Pick<FrameSpec, "length" | "width">;
 const noLength: Length = zeroOf(inch);
 
 function checkOutside(outside: Outside): Checks {
+  requireRecord(outside, ["frame"]);
   const size = { above: noLength, max: times(100, foot) };
   return new Checks()
     .quantity(outside?.length, "length", ["length"], size)
@@ -40,9 +42,14 @@ export function frameDiagonal(frame: Outside): Length {
  * frameHeight({ courses: 2, section }) // => 1 ft 10 1/2 in
  */
 export function frameHeight(frame: Pick<FrameSpec, "courses" | "section">): Length {
+  requireRecord(frame, ["frame"]);
+  requireRecord(frame.section, ["section"]);
   new Checks()
     .count(frame?.courses, ["courses"], { min: 1, max: 10 })
-    .quantity(frame?.section?.width, "length", ["section", "width"], { above: noLength })
+    .quantity(frame?.section?.width, "length", ["section", "width"], {
+      above: noLength,
+      max: metre,
+    })
     .done();
   return times(frame.courses, frame.section.width);
 }

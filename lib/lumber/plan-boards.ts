@@ -1,9 +1,18 @@
-import { type Caution, ProblemError } from "../check/index.ts";
+import {
+  type Caution,
+  type Problem,
+  ProblemError,
+  requireRecord,
+  requireRecords,
+} from "../check/index.ts";
+import { requireText } from "../measure/index.ts";
+import { receivedText } from "../measure/received.ts";
 import { nailsInOldBoards, neverBurn, sawingTreatedWood } from "../safety/index.ts";
 import type { BoardPlan } from "./board-plan.ts";
 import type { BoardProblem } from "./board-problem.ts";
 import type { GroupPlan } from "./bounded-plan.ts";
 import { checkBoardProblem } from "./check-board-problem.ts";
+import { checkTimber } from "./checks.ts";
 import { chooseTimbers } from "./choose-timber.ts";
 import { cutBoards, type SourcedBoard } from "./cut-boards.ts";
 import { groupName, noPlanProblem, piecesThatFitNothing } from "./explain-failure.ts";
@@ -128,14 +137,30 @@ function cautionsOf(boards: readonly SourcedBoard[]): Caution[] {
  * plan.cuts.map((cut) => cut.offcut) // => ["11 7/8 in"]
  */
 export async function planBoards(problem: BoardProblem, options: PlanOptions): Promise<BoardPlan> {
+  requireRecord(options, ["options"]);
+  const { seconds = 10 } = options;
   const checks = checkBoardProblem(problem);
-  checks.number(options.seconds ?? 10, ["seconds"], { min: 0.1, max: 600 }).done();
+  checkTimber(checks, options.timber, ["timber"]);
+  checks
+    .unless(typeof options.solve === "function", noSolver(options.solve))
+    .number(seconds, ["seconds"], { min: 0.1, max: 600 })
+    .done();
   const timbers = chooseTimbers(problem, checks, options.timber);
   checks.done();
   const groups = makeGroups(problem, timbers);
   const solved = await solveGroups(groups, problem, options);
   const counts = problem.pieces.map((piece) => piece.count);
   return assemble(problem, { solved, counts, remarks: timbers.remarks });
+}
+
+function noSolver(solve: unknown): Problem {
+  return {
+    code: solve === undefined || solve === null ? "missing" : "unreadable",
+    path: ["solve"],
+    allowed: "a solver of integer programmes, as a function",
+    received: receivedText(solve ?? undefined),
+    remedy: "Hand in the solver that the workbook or the command line has.",
+  };
 }
 
 function assemble(
@@ -213,7 +238,11 @@ export async function planBoardsAtYard(
   problem: BoardProblem,
   options: PlanOptions & { readonly yard: string },
 ): Promise<BoardPlan> {
+  requireRecord(problem, ["problem"]);
+  requireRecords(problem.stock, ["stock"]);
+  requireRecord(options, ["options"]);
   const { yard, ...rest } = options;
+  requireText(yard, ["yard"]);
   const stock = problem.stock.filter((board) => board.yard === null || board.yard === yard);
   return planBoards({ ...problem, stock }, rest);
 }

@@ -1,5 +1,12 @@
-import { type Path, type Problem, ProblemError, type Reading } from "../check/index.ts";
-import { Checks, type Length } from "../measure/index.ts";
+import {
+  type Path,
+  type Problem,
+  ProblemError,
+  type Reading,
+  requireRecord,
+} from "../check/index.ts";
+import { Checks, type Length, requireChoice } from "../measure/index.ts";
+import { receivedText } from "../measure/received.ts";
 import { checkSection } from "./checks.ts";
 import { dressedLengths, type Seasoning } from "./dressed-sizes.ts";
 import { inchesToLength, metresPerInch, metresToLength } from "./saw-length.ts";
@@ -123,10 +130,10 @@ function sectionOf(first: Side, second: Side, seasoning: Seasoning): Section | u
   return kind === "mm" ? actualSection(first, second) : undefined;
 }
 
-function sectionProblem(text: string, path: Path): Problem {
-  return text.trim() === ""
-    ? { code: "missing", path, allowed, received: text, remedy }
-    : { code: "unreadable", path, allowed, received: text, remedy };
+function sectionProblem(text: unknown, path: Path): Problem {
+  const received = receivedText(text ?? undefined);
+  const code = received.trim() === "" ? "missing" : "unreadable";
+  return { code, path, allowed, received, remedy };
 }
 
 /** A board as price lists name it: a section, and perhaps a timber. */
@@ -145,11 +152,13 @@ export interface BoardItem {
  * readBoardItem("2x12 treated", { path: ["item"] }).value.timber // => "treated"
  */
 export function readBoardItem(text: string, options: SectionOptions): Reading<BoardItem> {
+  requireRecord(options, ["options"]);
   const { path, seasoning = "dry" } = options;
+  requireChoice(seasoning, ["dry", "green"], ["seasoning"]);
   const parts = typeof text === "string" ? sectionForm.exec(text) : null;
   const [, a, unitA, b, unitB, rest = ""] = parts ?? [];
   if (a === undefined || b === undefined || /^[\dx×*/.]/i.test(rest)) {
-    return { ok: false, problem: sectionProblem(String(text), path) };
+    return { ok: false, problem: sectionProblem(text, path) };
   }
   const section = sectionOf(readSide(a, unitA), readSide(b, unitB), seasoning);
   if (!section) {
@@ -192,9 +201,10 @@ export function dressedSection(section: Section, seasoning: Seasoning): Section 
   const checks = new Checks().choice(seasoning, ["dry", "green"], ["seasoning"]);
   checkSection(checks, section, ["section"]);
   checks.done();
-  if (section.nominal === null) return section;
+  const nominal = section.nominal ?? null;
+  if (nominal === null) return section;
   const inches = (length: Length) => Number((length.si / metresPerInch).toFixed(6));
-  const { thickness, width } = section.nominal;
+  const { thickness, width } = nominal;
   const dressed = nominalSection(inches(thickness), inches(width), seasoning);
   if (!dressed) {
     throw new ProblemError([

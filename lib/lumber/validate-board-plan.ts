@@ -1,6 +1,8 @@
 import { Checks, type Length } from "../measure/index.ts";
 import type { BoardPlan, CutBoard, CutPiece } from "./board-plan.ts";
 import type { BoardProblem, StockBoard } from "./board-problem.ts";
+import { checkBoardPlan } from "./check-board-plan.ts";
+import { checkBoardProblem } from "./check-board-problem.ts";
 import type { Piece } from "./piece.ts";
 
 // Nothing here uses the planner's code: the rules are stated a second time, in metres.
@@ -78,7 +80,9 @@ function checkLikePieces(
   findings.same(asked.length, cut.length, [...path, "count"]);
   const cutAs = new Map<number, number>();
   for (const [i, askedM] of asked.entries()) {
-    const cutM = cut[i] ?? Number.NaN;
+    const cutM = cut[i];
+    // One that is not made at all is found by its count.
+    if (cutM === undefined) continue;
     const words = {
       allowed: `${inches(askedM - shortfallM)} to ${inches(askedM)}`,
       received: inches(cutM),
@@ -227,7 +231,8 @@ function checkShortened(findings: Findings, problem: BoardProblem, plan: BoardPl
  * bill added up again; totals, yield and shortened pieces as they are said to be.
  *
  * @returns all that is wrong; an empty list for a sound plan
- * @throws nothing; what is wrong with the plan is in the list
+ * @throws ProblemError for what is no board problem or no plan at all; what is wrong with a plan is in
+ * the list
  * @rule Pieces on a board, and the cuts between them, are no longer than the board.
  * @source common practice
  * @example
@@ -237,6 +242,8 @@ function checkShortened(findings: Findings, problem: BoardProblem, plan: BoardPl
  * validateBoardPlan(none, plan) // => []
  */
 export function validateBoardPlan(problem: BoardProblem, plan: BoardPlan): Checks["problems"] {
+  checkBoardProblem(problem).done();
+  checkBoardPlan(plan).done();
   const findings = new Findings();
   checkPieces(findings, problem, plan);
   checkBoards(findings, problem, plan);

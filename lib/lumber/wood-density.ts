@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import { Checks, type Density, densityDimension, quantity } from "../measure/index.ts";
 
 /** What of a species its mass follows from. */
@@ -15,6 +16,7 @@ const waterKgPerM3 = 1000;
 const shrinkagePerGravity = 0.265;
 
 export function checkSpecies(checks: Checks, species: WoodSpecies, moisture: unknown): Checks {
+  checks.attempt(() => requireRecord(species, ["species"]));
   return checks
     .number(species?.specificGravity, ["species", "specificGravity"], { min: 0.05, max: 1.4 })
     .number(moisture, ["moisture"], { min: 0, max: 3 });
@@ -33,7 +35,8 @@ export function checkSpecies(checks: Checks, species: WoodSpecies, moisture: unk
  * printQuantity(woodDensity({ species: "white ash", specificGravity: 0.55 }, { moisture: 0.12 }), { system: "metric" }) // => "675 kg/m³"
  */
 export function woodDensity(species: WoodSpecies, options: { readonly moisture: number }): Density {
-  checkSpecies(new Checks(), species, options?.moisture).done();
+  requireRecord(options, ["options"]);
+  checkSpecies(new Checks(), species, options.moisture).done();
   const { specificGravity } = species;
   const { moisture } = options;
   const dried = Math.max(0, FIBRE_SATURATION - moisture) / FIBRE_SATURATION;

@@ -1,3 +1,4 @@
+import { requireRecord } from "../check/index.ts";
 import { Checks, inch, type Length, metre, zeroOf } from "../measure/index.ts";
 import { metresToLength } from "./saw-length.ts";
 import { FIBRE_SATURATION } from "./wood-density.ts";
@@ -16,7 +17,8 @@ import { FIBRE_SATURATION } from "./wood-density.ts";
  * woodShrinkage(0.05, { moisture: 0.15 }) // => 0.025
  */
 export function woodShrinkage(total: number, options: { readonly moisture: number }): number {
-  const moisture = options?.moisture;
+  requireRecord(options, ["options"]);
+  const { moisture } = options;
   new Checks()
     .number(total, ["total"], { min: 0, max: 0.3 })
     .number(moisture, ["moisture"], { min: 0, max: 3 })
@@ -47,7 +49,8 @@ export function sizeAtMoisture(
   size: Length,
   options: { readonly from: number; readonly to: number; readonly face?: "width" | "thickness" },
 ): Length {
-  const { from, to, face = "width" } = options ?? {};
+  requireRecord(options, ["options"]);
+  const { from, to, face = "width" } = options;
   const moist = { min: 0.08, max: 0.28 };
   new Checks()
     .quantity(size, "length", ["size"], { above: zeroOf(inch), max: metre })

@@ -9,6 +9,8 @@ export interface Cases {
   readonly together?: readonly Together[];
   /** Why problems name no field, where they don't. */
   readonly pathless?: string;
+  /** Of what other function the arguments are the results, where any problem may be the answer. */
+  readonly derived?: string;
 }
 
 export interface Together {
@@ -102,6 +104,7 @@ export function faultIn(found: Given, bad: Tried, cases: Cases): string | undefi
   }
   const fault = found.problems.map(faultOf).find((each) => each !== undefined);
   if (fault !== undefined) return fault;
+  if (cases.derived !== undefined) return undefined;
   const here = found.problems.find(
     (problem) =>
       bad.outcomes.includes(problem.code) && (cases.pathless !== undefined || named(bad, problem)),
