@@ -17,12 +17,24 @@ export function pricedScrews(
     const thousandths = kind === "goods" ? /^screw (\d+)$/.exec(itemKey(item))?.[1] : undefined;
     if (thousandths === undefined) continue;
     const length = times(inch, Number(thousandths) / 1000);
-    const diameter = writtenDiameter(item) ?? nearest(length, known)?.diameter;
-    if (diameter === undefined) continue;
-    const alike = known.find((screw) => isLength(screw, length) && isDiameter(screw, diameter));
-    screws.set(`${thousandths} ${diameter.si.toFixed(5)}`, alike ?? { length, diameter });
+    for (const diameter of diametersOf(item, length, known)) {
+      const alike = known.find((screw) => isLength(screw, length) && isDiameter(screw, diameter));
+      screws.set(`${thousandths} ${diameter.si.toFixed(5)}`, alike ?? { length, diameter });
+    }
   }
   return [...screws.values()];
+}
+
+/**
+ * The diameter that is written; else all in which screws of this length are known, since a price
+ * list that names none leaves the choice; else that of the nearest length.
+ */
+function diametersOf(item: string, length: Length, known: readonly Screw[]): readonly Length[] {
+  const written = writtenDiameter(item);
+  if (written !== undefined) return [written];
+  const alike = known.filter((screw) => isLength(screw, length));
+  const taken = alike.length > 0 ? alike : [nearest(length, known)];
+  return taken.flatMap((screw) => screw?.diameter ?? []);
 }
 
 const isLength = (screw: Screw, length: Length): boolean =>

@@ -55,12 +55,13 @@ function columnOf(key: string, rows: readonly (readonly Figure[])[], index: numb
   const figures = rows.map((row) => row[index]).filter((figure) => figure && figure.text !== "");
   const units = new Set(figures.map((figure) => figure?.unit ?? ""));
   const [unit = ""] = units;
-  const allFigures = figures.length > 0 && figures.every((figure) => figure && isNumeric(figure));
+  // "no price" among sums leaves the column one of figures.
+  const numeric = figures.filter((figure) => figure && isNumeric(figure)).length;
   return {
     key,
     title: titleOf(key),
     unit: units.size === 1 ? unit : "",
-    align: allFigures ? "right" : "left",
+    align: numeric > 0 && 2 * numeric > figures.length ? "right" : "left",
   };
 }
 
