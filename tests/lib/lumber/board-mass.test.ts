@@ -22,8 +22,12 @@ describe("boardMass", () => {
 
   it.each([
     ["no section", [undefined, feet(8), { species: pine }], ["missing section"]],
-    ["no species", [section("2x12"), feet(8), {}], ["missing species.specificGravity"]],
-    ["no options", [section("2x12"), feet(8), undefined], ["missing species.specificGravity"]],
+    [
+      "no species",
+      [section("2x12"), feet(8), {}],
+      ["missing species", "missing species.specificGravity"],
+    ],
+    ["no options", [section("2x12"), feet(8), undefined], ["missing options"]],
     ["a bare length", [section("2x12"), 8, { species: pine }], ["wrong-unit length"]],
     ["money", [section("2x12"), money(8), { species: pine }], ["wrong-unit length"]],
     ["a negative length", [section("2x12"), feet(-8), { species: pine }], ["too-small length"]],

@@ -26,7 +26,7 @@ describe("frameDiagonal", () => {
     [{ length: feet(8), width: 4 as never }, ["wrong-unit width"]],
     [{ length: feet(1000), width: feet(4) }, ["too-large length"]],
     [{} as never, ["missing length", "missing width"]],
-    [undefined as never, ["missing length", "missing width"]],
+    [undefined as never, ["missing frame"]],
   ])("refuses %j", (frame, problems) => {
     expect(problemsOf(() => frameDiagonal(frame))).toEqual(problems);
   });
@@ -48,8 +48,8 @@ describe("frameHeight", () => {
       { courses: 1, section: { ...section("2x12"), width: inches(-1) } },
       ["too-small section.width"],
     ],
-    [{ courses: 1 } as never, ["missing section.width"]],
-    [undefined as never, ["missing courses", "missing section.width"]],
+    [{ courses: 1 } as never, ["missing section"]],
+    [undefined as never, ["missing frame"]],
   ])("refuses %j", (frame, problems) => {
     expect(problemsOf(() => frameHeight(frame))).toEqual(problems);
   });

@@ -26,7 +26,7 @@ describe("woodDensity", () => {
   });
 
   it.each([
-    [undefined, 0.19, ["missing species.specificGravity"]],
+    [undefined, 0.19, ["missing species", "missing species.specificGravity"]],
     [{ species: "x", specificGravity: -0.4 }, 0.19, ["too-small species.specificGravity"]],
     [{ species: "x", specificGravity: 47 }, 0.19, ["too-large species.specificGravity"]],
     [{ species: "x", specificGravity: Number.NaN }, 0.19, ["unreadable species.specificGravity"]],

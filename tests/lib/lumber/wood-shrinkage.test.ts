@@ -49,7 +49,7 @@ describe("sizeAtMoisture", () => {
     [10, { from: 0.19, to: 0.1 }, ["wrong-unit size"]],
     [money(10), { from: 0.19, to: 0.1 }, ["wrong-unit size"]],
     [inches(10), { from: 0.19, to: 0.1, face: "length" }, ["unknown face"]],
-    [inches(10), undefined, ["missing from", "missing to"]],
+    [inches(10), undefined, ["missing options"]],
   ])("refuses %j with %j", (size, options, problems) => {
     expect(problemsOf(() => sizeAtMoisture(size as never, options as never))).toEqual(problems);
   });
