@@ -9,6 +9,8 @@ export interface Context {
   readonly driver: Driver;
   readonly sources: Sources;
   readonly csv: Csv;
+  /** ISO date. */
+  readonly today: string;
   /** The problems that any cell reports about a table or an entry. */
   readonly problems: ProblemPlaces;
   enter(id: CellId, value: EnteredValue | undefined): void;

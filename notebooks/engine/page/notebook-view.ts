@@ -2,6 +2,7 @@ import type { Block, CellId } from "../types/index.ts";
 import { idOf } from "./book.ts";
 import { CellSlot } from "./cell-slot.ts";
 import type { CellView, Context } from "./context.ts";
+import { dayInWords } from "./days.ts";
 import { el } from "./dom.ts";
 import { prose, type References, referencesOf, safeLink } from "./prose.ts";
 import { SentenceView } from "./sentence.ts";
@@ -142,6 +143,7 @@ export class NotebookView {
 
   private figure(name: string): Node {
     const { book, driver } = this.context;
+    if (name === "today") return el("span", {}, dayInWords(this.context.today));
     if (name === "units")
       return el("span", {}, driver.units === "us" ? "feet and inches" : "metric");
     const id = book.find(name, book.main.file);

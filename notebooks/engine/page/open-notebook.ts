@@ -117,6 +117,7 @@ class OpenNotebook {
       problems,
       sources: options.sources,
       csv: options.csv,
+      today: options.today,
       enter: (id, value) => this.enter(new Map([[id, value]])),
       say: (words) => this.announcer.say(words),
       goTo: (id) => goTo(id, this.view.element),

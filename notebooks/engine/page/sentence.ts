@@ -60,10 +60,8 @@ export class SentenceView implements CellView {
       this.figure = button("", () => this.toggle(), { class: "fig", "aria-expanded": "false" });
       this.element.replaceChildren(this.figure);
     }
-    this.figure.replaceChildren(
-      ...figureNodes(words),
-      el("span", { class: "vh" }, `, ${context.book.title(id)}: working`),
-    );
+    this.figure.replaceChildren(...figureNodes(words));
+    this.figure.setAttribute("aria-label", `${words}, ${context.book.title(id)}: working`);
     this.figure.classList.toggle("unknown", state.error !== undefined);
     this.figure.classList.toggle("moved", context.driver.moves.was(id) !== undefined);
     this.working?.update(state, outline);

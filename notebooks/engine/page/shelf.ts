@@ -1,4 +1,5 @@
 import type { Figure } from "../types/index.ts";
+import { dayInWords } from "./days.ts";
 import { el } from "./dom.ts";
 import { figureNodes } from "./figure-text.ts";
 
@@ -51,11 +52,4 @@ function lastAnswer({ title, figure, on }: ShelfAnswer, today: string): HTMLElem
     el("b", {}, ...figureNodes(figure.text)),
     el("small", {}, `${title}, ${on === today ? "today" : dayInWords(on)}`),
   ];
-}
-
-function dayInWords(iso: string): string {
-  const date = new Date(`${iso}T12:00:00`);
-  return Number.isNaN(date.getTime())
-    ? iso
-    : date.toLocaleDateString("en", { day: "numeric", month: "long", year: "numeric" });
 }

@@ -1,8 +1,8 @@
 import type { PlacedProblem } from "./context.ts";
-import { button, el, freshId, setAttribute } from "./dom.ts";
-import { splitMark } from "./marks.ts";
+import { button, el, freshId } from "./dom.ts";
 import { onPaper } from "./on-paper.ts";
-import { headingWords, isFigures, placeOf, type Rows } from "./table-rows.ts";
+import { markRows } from "./table-marks.ts";
+import { headingWords, isFigures, type Rows } from "./table-rows.ts";
 
 export interface GridEvents {
   typed(row: number, column: number, text: string): void;
@@ -77,7 +77,7 @@ export class TableGrid {
   /** Marks the fields that are refused. */
   mark(problems: readonly PlacedProblem[]): void {
     this.problems = problems;
-    this.drawMarks();
+    markRows(this.body, this.columns, this.problems);
   }
 
   focus(row: number, column: number): void {
@@ -116,7 +116,7 @@ export class TableGrid {
       ...shown.map((row, offset) => this.rowView(row, this.first + offset, right, sizes)),
     );
     this.drawPager();
-    this.drawMarks();
+    markRows(this.body, this.columns, this.problems);
   }
 
   /** The first row drawn where this one is in sight. */
@@ -172,40 +172,6 @@ export class TableGrid {
     );
   }
 
-  private drawMarks(): void {
-    for (const old of this.body.querySelectorAll("tr.why")) old.remove();
-    const byRow = grouped(this.problems);
-    for (const line of this.body.querySelectorAll<HTMLElement>("tr[data-row]")) {
-      const index = Number(line.dataset.row);
-      const problems = byRow.get(index + 1) ?? [];
-      const why = problems.length > 0 ? this.whyRow(problems, index) : undefined;
-      line.classList.toggle("bad", why !== undefined);
-      const places = new Set(problems.map(({ column }) => placeOf(this.columns, column)));
-      for (const field of line.querySelectorAll("input")) {
-        const wrong = places.has(Number(field.dataset.column));
-        setAttribute(field, "aria-invalid", wrong && "true");
-        setAttribute(field, "aria-describedby", wrong && why?.id);
-        field.parentElement?.classList.toggle("wrong", wrong);
-      }
-      if (why) line.after(why.line);
-    }
-  }
-
-  private whyRow(problems: readonly PlacedProblem[], index: number) {
-    const id = freshId("why");
-    const sentences = problems.map(({ column, sentence }) => {
-      const place = column ? `, ${headingWords(column).toLowerCase()}` : "";
-      return el("span", {}, el("b", {}, `Row ${index + 1}${place}: `), withoutPlace(sentence), " ");
-    });
-    const words = el("p", { id }, splitMark(), el("span", {}, ...sentences));
-    const stays = el("span", {}, "The row is left out until then; what you typed stays.");
-    words.lastElementChild?.append(stays);
-    return {
-      id,
-      line: el("tr", { class: "why" }, el("td", { colspan: this.columns.length }, words)),
-    };
-  }
-
   private field(row: number, column: number): HTMLInputElement | null {
     return this.body.querySelector(`input[data-row="${row}"][data-column="${column}"]`);
   }
@@ -248,21 +214,7 @@ export class TableGrid {
   }
 }
 
-function grouped(problems: readonly PlacedProblem[]): Map<number | undefined, PlacedProblem[]> {
-  const groups = new Map<number | undefined, PlacedProblem[]>();
-  for (const problem of problems)
-    groups.set(problem.row, [...(groups.get(problem.row) ?? []), problem]);
-  return groups;
-}
-
 function placeOfField(target: EventTarget | null): Field | undefined {
   if (!(target instanceof HTMLInputElement) || target.dataset.row === undefined) return undefined;
   return { row: Number(target.dataset.row), column: Number(target.dataset.column) };
-}
-
-/** The sentence begins with its place, which stands before it here in bold. */
-function withoutPlace(sentence: string): string {
-  const at = /^[^:“”]*, row \d+[^:“”]*: /.exec(sentence);
-  const rest = at ? sentence.slice(at[0].length) : sentence;
-  return rest.charAt(0).toUpperCase() + rest.slice(1);
 }

@@ -44,7 +44,8 @@ export function startFrame(): void {
     if (message.kind === "start" && port) start(message.code, port);
     if (message.kind === "end") end();
     if (message.kind === "long-work") relay.ready(message.code, message.solver);
-    if (message.kind === "stop-work") relay.stopAll("stopped by the reader");
+    if (message.kind === "stop-work")
+      relay.stopAll("It was stopped. Change anything it takes to start it again.");
   });
   tell({ kind: "frame-ready" });
 }
