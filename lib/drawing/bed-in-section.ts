@@ -1,16 +1,8 @@
-import { requireRecord, requireRecords } from "../check/index.ts";
-import {
-  Checks,
-  foot,
-  type Length,
-  metre,
-  printQuantity,
-  times,
-  type UnitSystem,
-} from "../measure/index.ts";
+import { requireRecord } from "../check/index.ts";
+import { metre, times, type UnitSystem } from "../measure/index.ts";
 import type { DrawingOptions } from "./board-drawing.ts";
 import { bothLengths } from "./labels.ts";
-import { defaultWidths, requireDrawable, requireSizes } from "./require-drawable.ts";
+import { defaultWidths, requireDrawable, requireSectioned } from "./require-drawable.ts";
 import type { DrawnLayer, SectionedBed } from "./section-parts.ts";
 import { broadSection, narrowSection } from "./section-sheets.ts";
 import type { Drawing } from "./tree.ts";
@@ -29,13 +21,10 @@ import type { Drawing } from "./tree.ts";
  * bedInSection({ width: times(foot, 4), courses: 1, section: { thickness: times(inch, 1.5), width: times(inch, 11.25) }, layers: [{ name: "soil", depth: times(inch, 9) }] }).alternative // => "A bed, 4′ · 1.22 m wide, in section: wall 11 1⁄4″ · 286 mm high; soil 9″ · 229 mm, 2 1⁄4″ · 57 mm free below the rim."
  */
 export function bedInSection(bed: SectionedBed, options: DrawingOptions = {}): Drawing {
-  requireRecord(bed, ["bed"]);
-  requireRecord(bed.section, ["bed", "section"]);
-  requireRecords(bed.layers, ["bed", "layers"]);
   requireRecord(options, ["options"]);
   const { units = "us", widths = defaultWidths } = options;
   requireDrawable(units, widths);
-  requireSection(bed);
+  requireSectioned(bed);
   const wallM = bed.section.width.si * bed.courses;
   const layers = bed.layers.filter((layer) => layer.depth.si > 0.0001);
   const freeM = wallM - layers.reduce((sum, layer) => sum + layer.depth.si, 0);
@@ -56,27 +45,6 @@ export function bedInSection(bed: SectionedBed, options: DrawingOptions = {}): D
 function called({ name }: SectionedBed): string {
   if (name === undefined) return "A bed";
   return /\bbed\b/i.test(name) ? name : `Bed ${name}`;
-}
-
-function requireSection(bed: SectionedBed): void {
-  requireSizes(
-    { width: bed.width, thickness: bed.section.thickness, "board width": bed.section.width },
-    ["bed"],
-  );
-  const checks = new Checks().count(bed.courses, ["bed", "courses"], { min: 1, max: 10 });
-  const nothing: Length = times(foot, 0);
-  bed.layers.forEach((layer, at) => {
-    checks.quantity(layer.depth, "length", ["bed", "layers", at + 1, "depth"], { min: nothing });
-  });
-  checks
-    .unless(bed.width.si > 2 * bed.section.thickness.si, {
-      code: "contradiction",
-      path: ["bed", "width"],
-      allowed: `more than twice the boards' thickness, ${printQuantity(times(bed.section.thickness, 2))}`,
-      received: printQuantity(bed.width),
-      remedy: "Make the bed wider or take a thinner section.",
-    })
-    .done();
 }
 
 function inWords(

@@ -1,4 +1,4 @@
-import { requireRecord, requireRecords } from "../check/index.ts";
+import { requireRecord } from "../check/index.ts";
 import { foot, type Length, metre, times, type UnitSystem } from "../measure/index.ts";
 import { bedPlaces, type DrawnBed, type PlacedBed } from "./bed-places.ts";
 import type { DrawingOptions } from "./board-drawing.ts";
@@ -8,7 +8,7 @@ import { tapeLength, textWidth } from "./labels.ts";
 import { north } from "./marks.ts";
 import { boardsAndSoil, type Rect, type Sketch } from "./plan-beds.ts";
 import { bedNames, dimensions } from "./plan-words.ts";
-import { defaultWidths, requireDrawable, requirePlace, requireSizes } from "./require-drawable.ts";
+import { defaultWidths, requireBeds, requireBoards, requireDrawable } from "./require-drawable.ts";
 import { scaleBar } from "./scale-bar.ts";
 import { box, type Drawing, lines, picture, type Tree, words } from "./tree.ts";
 
@@ -38,15 +38,11 @@ export function bedsFromAbove(
   beds: readonly DrawnBed[],
   options: BedsDrawingOptions = {},
 ): Drawing {
-  requireRecords(beds, ["beds"]);
   requireRecord(options, ["options"]);
   const { units = "us", widths = defaultWidths, cuts = [] } = options;
   requireDrawable(units, widths);
-  beds.forEach((bed, at) => {
-    const { length, width, section } = bed;
-    requireSizes({ length, width, thickness: section?.thickness }, ["beds", at + 1]);
-    requirePlace(bed.place, ["beds", at + 1]);
-  });
+  requireBeds(beds);
+  requireBoards(cuts);
   const drawn = beds.slice(0, mostBeds);
   const kept = keptParts(cuts);
   const { setInRows } = bedPlaces(drawn, 1);

@@ -55,7 +55,7 @@ export function boardDrawing(plan: DrawnPlan, options: DrawingOptions = {}): Dra
   const { units = "us", widths = defaultWidths } = options;
   requireDrawable(units, widths);
   const { cuts, shortened = [] } = plan;
-  requireBoards(cuts);
+  requireBoards(cuts, shortened);
   const alternative = inWords(cuts);
   const groups = boardGroups(cuts);
   const letters = pieceLetters(cuts);

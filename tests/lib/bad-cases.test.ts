@@ -2,25 +2,35 @@ import { describe, expect, it } from "vitest";
 import * as lib from "../../lib/index.ts";
 import { anythingGoes } from "./bad-cases/anything-goes.ts";
 import { compostCases } from "./bad-cases/compost.ts";
+import { costCases } from "./bad-cases/cost.ts";
+import { drawingCases } from "./bad-cases/drawing.ts";
 import { fastenerCases } from "./bad-cases/fasteners.ts";
+import { gardenCases } from "./bad-cases/garden.ts";
 import { linerCases } from "./bad-cases/liner.ts";
+import { lumberCases } from "./bad-cases/lumber.ts";
 import { checkCases, measureCases } from "./bad-cases/measure.ts";
 import { mulchCases } from "./bad-cases/mulch.ts";
 import { operatorCases, quantityMaker } from "./bad-cases/operators.ts";
 import { readerCases } from "./bad-cases/readers.ts";
 import { safetyCases } from "./bad-cases/safety.ts";
 import { soilCases } from "./bad-cases/soil.ts";
+import { tableCases } from "./bad-cases/table.ts";
 import { type FolderCases, faultsOf } from "./bad-cases/walk.ts";
 
 const folders: Readonly<Record<string, FolderCases>> = {
   check: checkCases,
   measure: { ...measureCases, ...operatorCases, ...quantityMaker, ...readerCases },
   compost: compostCases,
+  cost: costCases,
+  drawing: drawingCases,
   fasteners: fastenerCases,
+  garden: gardenCases,
   liner: linerCases,
+  lumber: lumberCases,
   mulch: mulchCases,
   safety: safetyCases,
   soil: soilCases,
+  table: tableCases,
 };
 
 const functions = Object.entries(lib)

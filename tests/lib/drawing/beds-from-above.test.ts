@@ -133,7 +133,7 @@ describe("bedsFromAbove", () => {
     expect(refusals(() => bedsFromAbove([bad]))).toEqual([
       "too-small beds.1.length",
       "wrong-unit beds.1.width",
-      "missing beds.1.thickness",
+      "missing beds.1.section",
     ]);
     const lost = bed("1", 8, 4, { east: wrong(pound), north: wrong(undefined), turned: false });
     expect(refusals(() => bedsFromAbove([lost]))).toEqual([

@@ -147,6 +147,7 @@ describe("boardDrawing", () => {
     };
     expect(refusals(() => boardDrawing({ cuts: [bad] }))).toEqual([
       "wrong-unit cuts.1.length",
+      "missing cuts.1.section.name",
       "wrong-unit cuts.1.section.width",
       "too-small cuts.1.offcut",
       "unreadable cuts.1.cutCount",

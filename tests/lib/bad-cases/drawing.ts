@@ -1,0 +1,114 @@
+import { inch, times } from "../../../lib/index.ts";
+import { choice, count, label, length, name, number, remark, type Sizes, yesNo } from "./leaves.ts";
+import { but, list, type Part, record, variant } from "./shape.ts";
+import type { FolderCases } from "./walk.ts";
+
+const fromNothing: Sizes = { zero: "fine" };
+const perhaps: Sizes = { zero: "fine", optional: true };
+const orNull = (part: Part): Part => but(part, variant("null", null, "fine"));
+
+const options = {
+  units: choice("metric", { optional: true }),
+  widths: list([number(300), number(670)], { empty: "missing", optional: true }),
+};
+const faces = {
+  thickness: length("1 1/2 in"),
+  width: length("11 1/4 in"),
+};
+
+const anywhere: Sizes = { zero: "fine", negative: "fine" };
+const bed = record({
+  name: name("A-1"),
+  length: length("8 ft"),
+  width: length("4 ft"),
+  section: record({ thickness: length("1 1/2 in") }),
+  lap: choice("ends", { optional: true }),
+  cap: orNull(record({ width: length("5 1/2 in") }, { optional: true })),
+  place: orNull(
+    record(
+      {
+        east: length("2 ft", anywhere),
+        north: length("3 ft", anywhere),
+        turned: yesNo(true),
+      },
+      { optional: true },
+    ),
+  ),
+});
+
+const cut = record({
+  board: name("B1"),
+  source: label("North"),
+  yard: orNull(name("North")),
+  section: record({ name: name("2x12"), width: length("11 1/4 in") }),
+  timber: label("treated"),
+  length: length("8 ft"),
+  pieces: list(
+    [
+      record({
+        name: name("A-1 side"),
+        bed: name("A-1"),
+        part: label("side"),
+        length: length("7 ft"),
+        mitred: yesNo(false, { optional: true }),
+      }),
+    ],
+    { empty: "fine" },
+  ),
+  offcut: length("11 7/8 in", fromNothing),
+  cutCount: count(1, fromNothing),
+  layout: count(1, { zero: "fine", optional: true, huge: "fine" }),
+});
+const layer = (depth: string) =>
+  record({
+    name: name("compost, once settled"),
+    depth: length(depth, fromNothing),
+    kind: choice("compost", { optional: true }),
+  });
+
+export const drawingCases: FolderCases = {
+  bedInSection: {
+    takes: {
+      bed: record({
+        name: remark("A-1"),
+        width: length("4 ft"),
+        courses: count(2),
+        section: record(faces),
+        cap: orNull(record(faces, { optional: true })),
+        capReach: length("1 in", perhaps),
+        layers: list([layer("8 in"), layer("2 in")], { empty: "fine" }),
+        liner: yesNo(true, { optional: true }),
+      }),
+      options: record(options, { optional: true }),
+    },
+    together: [
+      {
+        what: "boards as thick as half the bed",
+        with: { "bed.width": times(3, inch) },
+        outcome: "contradiction",
+        at: ["bed", "width"],
+      },
+    ],
+  },
+  bedsFromAbove: {
+    takes: {
+      beds: list([bed, bed], { empty: "fine" }),
+      options: record(
+        { ...options, cuts: list([cut], { empty: "fine", optional: true }) },
+        { optional: true },
+      ),
+    },
+  },
+  boardDrawing: {
+    takes: {
+      plan: record({
+        cuts: list([cut, cut], { empty: "fine" }),
+        shortened: list(
+          [record({ name: name("A-1 side"), bed: name("A-1"), short: length("1/8 in") })],
+          { empty: "fine", optional: true },
+        ),
+      }),
+      options: record(options, { optional: true }),
+    },
+  },
+};
