@@ -1,7 +1,9 @@
 import { requireRecords } from "../check/index.ts";
-import { type Money, requireMoney, requireText } from "../measure/index.ts";
-import { centsOf, moneyFromCents, sumBounds } from "./cents.ts";
+import { type Money, requireText } from "../measure/index.ts";
+import { requireShape } from "../measure/shape.ts";
+import { centsOf, moneyFromCents } from "./cents.ts";
 import type { ReceiptLine, YardReceipt } from "./receipt.ts";
+import { sharedReceipts } from "./shapes.ts";
 import { shareCents } from "./share-out.ts";
 
 /** What falls to one bed. */
@@ -31,15 +33,11 @@ export function shareReceipts(
   beds: readonly string[],
   currency?: string,
 ): readonly BedCost[] {
-  requireRecords(receipts, ["receipts"]);
   if (!Array.isArray(beds)) requireRecords(beds, ["beds"]);
   beds.forEach((bed, at) => {
     requireText(bed, ["beds", at + 1]);
   });
-  receipts.forEach((receipt, at) => {
-    requireMoney(receipt.total, ["receipts", at + 1, "total"], sumBounds);
-    requireRecords(receipt.lines, ["receipts", at + 1, "lines"]);
-  });
+  requireShape(receipts, sharedReceipts, ["receipts"]);
   const code = currency ?? receipts[0]?.total.currency;
   const weights = new Map<string, number>(beds.map((bed) => [bed, 0]));
   for (const receipt of receipts) {

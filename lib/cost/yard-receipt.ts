@@ -1,23 +1,21 @@
-import {
-  type Path,
-  type Problem,
-  ProblemError,
-  requireRecord,
-  requireRecords,
-} from "../check/index.ts";
+import { type Path, type Problem, ProblemError, requireRecord } from "../check/index.ts";
 import {
   Checks,
   currencyCodes,
   kilogram,
+  kilometre,
   type Mass,
   type Money,
+  metre,
   requireMoney,
   requireNumber,
   times,
 } from "../measure/index.ts";
+import { requireShape } from "../measure/shape.ts";
 import { centsOf, moneyFromCents, sumBounds, wholeCents } from "./cents.ts";
 import type { Bought, ReceiptLine, YardReceipt } from "./receipt.ts";
 import { salesTax } from "./sales-tax.ts";
+import { boughtList } from "./shapes.ts";
 import type { YardTerms } from "./yard-terms.ts";
 
 /** How prices are taxed and goods are fetched. */
@@ -53,11 +51,11 @@ export function yardReceipt(
   terms: YardTerms,
   options: YardReceiptOptions = {},
 ): YardReceipt {
-  requireRecords(bought, ["bought"]);
+  requireShape(bought, boughtList, ["bought"]);
   checkTerms(terms, options);
   const { taxIncluded = false, currency = bought[0]?.price?.currency } = options;
   const lines = bought.map((each, index) => receiptLine(each, index, currency));
-  for (const name of ["tripCost", "delivery"] as const) {
+  for (const name of ["tripCost", "delivery", "deliveryFrom"] as const) {
     const cost = terms[name];
     if (cost !== undefined) requireOneCurrency(cost, currency, ["terms", name]);
   }
@@ -103,7 +101,10 @@ function checkTerms(terms: YardTerms, options: YardReceiptOptions): void {
       [true, false],
       ["options", "taxIncluded"],
     );
-  for (const name of ["tripCost", "delivery"] as const) {
+  const { distance } = terms;
+  const far = { min: times(0, metre), max: times(100_000, kilometre) };
+  if (distance !== undefined) checks.quantity(distance, "length", ["terms", "distance"], far);
+  for (const name of ["tripCost", "delivery", "deliveryFrom"] as const) {
     if (terms[name] !== undefined) checks.money(terms[name], ["terms", name], sumBounds);
   }
   const payload = { min: kilogram, max: times(100_000, kilogram) };

@@ -1,25 +1,19 @@
-import {
-  type Path,
-  type Problem,
-  ProblemError,
-  requireRecord,
-  requireRecords,
-} from "../check/index.ts";
+import { type Path, type Problem, ProblemError, requireRecord } from "../check/index.ts";
 import { type Checks, isCalendarDate, kilogramPerCubicMetre, times } from "../measure/index.ts";
+import { listed, requireShape } from "../measure/shape.ts";
 import { type SoilMaterial, settlingOrder, soilMass } from "../soil/index.ts";
 import type { Bed } from "./bed.ts";
+import { bed, bill, readingOf } from "./shapes.ts";
 import { noVolume } from "./table-cells.ts";
 
-/** Throws unless the value is what a reader of tables gives: a record with a list of rows. */
-export function requireReading(value: unknown, path: Path): void {
-  requireRecord(value, path);
-  const { rows } = value as { readonly rows?: unknown };
-  requireRecords(rows, [...path, "rows"]);
+/** Throws unless the value is what the reader of a table gives; the path ends with its name. */
+export function requireReading(value: unknown, path: Path, table = String(path.at(-1))): void {
+  requireShape(value, readingOf(table), path);
 }
 
 /** Throws unless the value is a list of beds, as `toBed` makes them. */
 export function requireBeds(value: unknown): asserts value is readonly Bed[] {
-  requireRecords(value, ["beds"]);
+  requireShape(value, listed(bed), ["beds"]);
 }
 
 /** A text that may be left out. */
@@ -67,9 +61,5 @@ export function requireMaterial(value: unknown, path: Path): void {
 
 /** Throws unless the value is a bill, as `gardenBill` gives it. */
 export function requireBill(value: unknown): void {
-  requireRecord(value, ["bill"]);
-  const { receipts, notSold, boardProblems } = value as Readonly<Record<string, unknown>>;
-  requireRecords(receipts, ["bill", "receipts"]);
-  requireRecords(notSold, ["bill", "notSold"]);
-  requireRecords(boardProblems, ["bill", "boardProblems"]);
+  requireShape(value, bill, ["bill"]);
 }

@@ -1,6 +1,8 @@
-import { requireRecord, requireRecords } from "../check/index.ts";
+import { requireRecord } from "../check/index.ts";
 import type { BoardPlan } from "../lumber/index.ts";
 import { type Length, printQuantity, requireChoice, type UnitSystem } from "../measure/index.ts";
+import { requireShape } from "../measure/shape.ts";
+import { cutPlan } from "./shapes.ts";
 
 /** One board that is used, bought or kept. */
 export interface CutRow {
@@ -33,10 +35,7 @@ export function cutRows(
   requireRecord(options, ["options"]);
   const { system = "us" } = options;
   requireChoice(system, ["us", "metric"], ["options", "system"]);
-  if (plan !== null) {
-    requireRecord(plan, ["plan"]);
-    requireRecords(plan.cuts, ["plan", "cuts"]);
-  }
+  requireShape(plan, cutPlan, ["plan"]);
   return (plan?.cuts ?? []).map((cut) => ({
     board: cut.board,
     source: cut.source,

@@ -1,11 +1,6 @@
-import {
-  type Caution,
-  type Problem,
-  ProblemError,
-  type Remark,
-  requireRecords,
-} from "../check/index.ts";
+import { type Caution, type Problem, ProblemError, type Remark } from "../check/index.ts";
 import type { PriceLine } from "../cost/index.ts";
+import { requireShape } from "../measure/shape.ts";
 import { buriedLines, cautionsForWall, leadInOldSoil } from "../safety/index.ts";
 import type { TableReading } from "../table/index.ts";
 import { assumedDepth } from "./assumed-depth.ts";
@@ -14,6 +9,7 @@ import { requireReading } from "./checks.ts";
 import { type FrameChoices, frameChoices } from "./frame-choices.ts";
 import { namesOf } from "./names-of.ts";
 import type { BedSpec } from "./read-beds.ts";
+import { priceRows } from "./shapes.ts";
 import { timberOf } from "./timber-of.ts";
 import { completeBed } from "./to-bed.ts";
 
@@ -45,8 +41,8 @@ export function gardenBeds(
   choices: Partial<FrameChoices> = {},
   prices: readonly PriceLine[] = [],
 ): GardenBeds {
-  requireReading(reading, ["reading"]);
-  requireRecords(prices, ["prices"]);
+  requireReading(reading, ["reading"], "beds");
+  requireShape(prices, priceRows, ["prices"]);
   const chosen = frameChoices(choices);
   const timber = timberOf(prices, chosen.timber);
   const beds: Bed[] = [];

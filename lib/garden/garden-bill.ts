@@ -4,7 +4,6 @@ import {
   ProblemError,
   type Remark,
   requireRecord,
-  requireRecords,
 } from "../check/index.ts";
 import { basketAt, betterBasket } from "../cost/basket.ts";
 import {
@@ -21,6 +20,7 @@ import { indexPrices } from "../cost/price-index.ts";
 import type { Basket, Shopping } from "../cost/shopping.ts";
 import type { BoardPlan } from "../lumber/index.ts";
 import { type Money, minorDigits, moneyDimension, quantity } from "../measure/index.ts";
+import { listed, requireShape } from "../measure/shape.ts";
 import type { TableReading } from "../table/index.ts";
 import type { Bed } from "./bed.ts";
 import { boardLines } from "./board-prices.ts";
@@ -30,6 +30,7 @@ import { gardenMarket } from "./garden-market.ts";
 import { heaviestLift } from "./heaviest-lift.ts";
 import { type MoneyChoices, moneyChoices } from "./money-choices.ts";
 import type { GardenBoards, YardBoards } from "./plan-garden-boards.ts";
+import { bed, gardenBoards, needs } from "./shapes.ts";
 import { unpricedCaution } from "./unpriced-caution.ts";
 
 /** What a bill is made from. */
@@ -158,12 +159,11 @@ export function gardenBill(input: BillInput, choices: Partial<MoneyChoices> = {}
 
 function checkBillInput(input: BillInput): void {
   requireRecord(input, ["input"]);
-  requireRecord(input.boards, ["input", "boards"]);
-  requireRecords(input.boards.byYard, ["input", "boards", "byYard"]);
-  requireRecords(input.needs, ["input", "needs"]);
+  requireShape(input.boards, gardenBoards, ["input", "boards"]);
+  requireShape(input.needs, needs, ["input", "needs"]);
   requireReading(input.prices, ["input", "prices"]);
   requireReading(input.yards, ["input", "yards"]);
-  requireRecords(input.beds, ["input", "beds"]);
+  requireShape(input.beds, listed(bed), ["input", "beds"]);
 }
 
 const noPrice = (need: Need): NotSold => ({ need, why: "no price" });

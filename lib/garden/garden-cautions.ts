@@ -1,4 +1,6 @@
-import { type Caution, requireRecord, requireRecords } from "../check/index.ts";
+import { type Caution, requireRecords } from "../check/index.ts";
+import { fields, requireShape } from "../measure/shape.ts";
+import { cautions } from "./shapes.ts";
 
 /**
  * All cautions of several results, each kind once, with all that called for it.
@@ -31,11 +33,6 @@ function requireResults(results: unknown): void {
   if (!Array.isArray(results)) requireRecords(results, ["results"]);
   for (const [at, result] of (results as readonly unknown[]).entries()) {
     const place = ["results", at + 1];
-    if (!Array.isArray(result)) requireRecord(result, place);
-    if (Array.isArray(result)) requireRecords(result, place);
-    else {
-      const { cautions } = result as { readonly cautions?: unknown };
-      requireRecords(cautions, [...place, "cautions"]);
-    }
+    requireShape(result, Array.isArray(result) ? cautions : fields({ cautions }), place);
   }
 }

@@ -12,10 +12,12 @@ import {
 } from "../fasteners/index.ts";
 import type { Piece } from "../lumber/index.ts";
 import { Checks, foot, inch, type Length, over, times } from "../measure/index.ts";
+import { listed, requireShape } from "../measure/shape.ts";
 import type { Bed } from "./bed.ts";
 import { requireBeds } from "./checks.ts";
 import { plateJoint, seatJoint, stakeJoint } from "./joints.ts";
 import { type ScrewUse, screwNeeds, screwUses } from "./screw-uses.ts";
+import { piece, priceRows } from "./shapes.ts";
 import { isTreated } from "./timber-of.ts";
 
 /** How beds are fastened. */
@@ -71,7 +73,7 @@ export function gardenFasteners(
   choices: FasteningChoices,
 ): GardenFasteners {
   requireBeds(beds);
-  requireRecords(pieces, ["pieces"]);
+  requireShape(pieces, listed(piece), ["pieces"]);
   checkFastening(choices);
   const { screws, prices = [], plateThickness: thickness = over(inch, 8) } = choices;
   const { platesPerCorner: perCorner = 2, holes = 8, seatSpacing = times(inch, 16) } = choices;
@@ -104,7 +106,7 @@ function checkFastening(choices: FasteningChoices): void {
   const { screws, prices = [], plateThickness = inch, seatSpacing = inch } = choices;
   const { platesPerCorner = 2, holes = 8, plateItem = "plate", preservativeItem = "oil" } = choices;
   requireRecords(screws, ["choices", "screws"]);
-  requireRecords(prices, ["choices", "prices"]);
+  requireShape(prices, priceRows, ["choices", "prices"]);
   const at = (field: string) => ["choices", field];
   const checks = new Checks()
     .quantity(plateThickness, "length", at("plateThickness"), { min: over(inch, 64), max: inch })

@@ -1,4 +1,4 @@
-import { type Caution, requireRecord, requireRecords } from "../check/index.ts";
+import { type Caution, requireRecord } from "../check/index.ts";
 import type { BedShare, Need, PriceLine } from "../cost/index.ts";
 import {
   bedFloor,
@@ -17,10 +17,12 @@ import {
   sumOf,
   times,
 } from "../measure/index.ts";
+import { requireShape } from "../measure/shape.ts";
 import { alikeBeds } from "./alike-beds.ts";
 import type { Bed } from "./bed.ts";
 import { cheapestRoll } from "./cheapest-roll.ts";
 import { optionalText, requireBeds } from "./checks.ts";
+import { priceRows } from "./shapes.ts";
 
 /** How beds are lined. */
 export interface LinerChoices extends LinerStripOptions {
@@ -67,7 +69,7 @@ export function gardenLiner(beds: readonly Bed[], choices: LinerChoices = {}): G
   requireRecord(choices, ["choices"]);
   const { roll, stapleSpacing = foot, floor = "open", item = "liner", ...rest } = choices;
   const { stapleItem = "staples", floorItem, prices = [], ...strip } = rest;
-  requireRecords(prices, ["choices", "prices"]);
+  requireShape(prices, priceRows, ["choices", "prices"]);
   const checks = new Checks()
     .choice(floor, ["open", "sheet", "mesh"], ["choices", "floor"])
     .text(item, ["choices", "item"])

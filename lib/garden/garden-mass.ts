@@ -11,8 +11,10 @@ import {
   times,
   type Volume,
 } from "../measure/index.ts";
+import { requireShape } from "../measure/shape.ts";
 import { type SoilMass, type SoilMaterial, soilMass } from "../soil/index.ts";
 import { checkWoodDensity, requireMaterial } from "./checks.ts";
+import { cutPlan } from "./shapes.ts";
 import { noVolume } from "./table-cells.ts";
 
 /** So much of a material. */
@@ -87,10 +89,7 @@ export function gardenMass(input: GardenMassInput): GardenMass {
 function checkMassInput(input: GardenMassInput): void {
   requireRecord(input, ["input"]);
   const { boards, woodDensity, volumes } = input;
-  if (boards !== null) {
-    requireRecord(boards, ["input", "boards"]);
-    requireRecords(boards.cuts, ["input", "boards", "cuts"]);
-  }
+  requireShape(boards, cutPlan, ["input", "boards"]);
   requireRecords(volumes, ["input", "volumes"]);
   const checks = new Checks();
   checkWoodDensity(checks, woodDensity, ["input", "woodDensity"]);

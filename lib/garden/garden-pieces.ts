@@ -1,10 +1,12 @@
-import { type Remark, requireRecord, requireRecords } from "../check/index.ts";
+import { type Remark, requireRecord } from "../check/index.ts";
 import type { PriceLine } from "../cost/index.ts";
 import { framePieces, type Piece } from "../lumber/index.ts";
 import { requireText } from "../measure/index.ts";
+import { requireShape } from "../measure/shape.ts";
 import type { Bed } from "./bed.ts";
 import { requireBeds } from "./checks.ts";
 import type { HandPiece } from "./read-pieces.ts";
+import { handPieces, priceRows } from "./shapes.ts";
 import { timberOf } from "./timber-of.ts";
 
 /** What decides the timber, and what is cut besides. */
@@ -43,8 +45,8 @@ export function gardenPieces(
   requireBeds(beds);
   requireRecord(options, ["options"]);
   const { prices = [], timber: choice = "treated", hand = [] } = options;
-  requireRecords(prices, ["options", "prices"]);
-  requireRecords(hand, ["options", "hand"]);
+  requireShape(prices, priceRows, ["options", "prices"]);
+  requireShape(hand, handPieces, ["options", "hand"]);
   requireText(choice, ["options", "timber"]);
   const timber = timberOf(prices, choice);
   const priced = pricedTimbers(prices);

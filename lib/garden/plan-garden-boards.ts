@@ -4,7 +4,6 @@ import {
   ProblemError,
   type Remark,
   requireRecord,
-  requireRecords,
 } from "../check/index.ts";
 import type { PriceLine, YardTerms } from "../cost/index.ts";
 import {
@@ -15,6 +14,7 @@ import {
   type StockBoard,
 } from "../lumber/index.ts";
 import { moneyDimension, quantity } from "../measure/index.ts";
+import { listed, requireShape } from "../measure/shape.ts";
 import type { TableReading } from "../table/index.ts";
 import { boardLines, stockAt, stockEverywhere } from "./board-prices.ts";
 import { requireReading } from "./checks.ts";
@@ -22,6 +22,7 @@ import { type CuttingChoices, cuttingChoices } from "./cutting-choices.ts";
 import { gardenMarket } from "./garden-market.ts";
 import { type KeptStock, keptStock } from "./kept-stock.ts";
 import type { KeptBoards } from "./read-on-hand.ts";
+import { piece } from "./shapes.ts";
 
 /** What is to be cut, and what it can be cut from. */
 export interface BoardNeed {
@@ -128,7 +129,7 @@ export async function planGardenBoards(
 
 function checkNeed(need: BoardNeed): void {
   requireRecord(need, ["need"]);
-  requireRecords(need.pieces, ["need", "pieces"]);
+  requireShape(need.pieces, listed(piece), ["need", "pieces"]);
   requireReading(need.onHand, ["need", "onHand"]);
   requireReading(need.yards, ["need", "yards"]);
   requireReading(need.prices, ["need", "prices"]);

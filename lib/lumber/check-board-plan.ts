@@ -60,12 +60,17 @@ const checkShort: Check = (checks, piece, path) => {
   }
 };
 
+/** Adds what is wrong with the boards of a plan and the pieces on them. */
+export function checkCuts(checks: Checks, cuts: unknown, path: Path): void {
+  checkList(checks, cuts, path, checkCut);
+}
+
 /** Whether a board plan has the fields a plan has, each of its kind; not whether it is right. */
 export function checkBoardPlan(plan: unknown): Checks {
   requireRecord(plan, ["plan"]);
   const fields = plan as Fields;
   const checks = new Checks().money(fields.cost, ["cost"]);
-  checkList(checks, fields.cuts, ["cuts"], checkCut);
+  checkCuts(checks, fields.cuts, ["cuts"]);
   checkList(checks, fields.buy, ["buy"], checkLine);
   checkList(checks, fields.shortened, ["shortened"], checkShort);
   for (const key of ["boughtCount", "keptCount", "cutCount", "yield", "waste"]) {

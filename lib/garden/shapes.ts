@@ -1,0 +1,185 @@
+import { problemCodes } from "../check/index.ts";
+import { aSum, need, priceLine, receipt, section, someLength, yardTerms } from "../cost/shapes.ts";
+import { checkBoardPlan, checkCuts } from "../lumber/check-board-plan.ts";
+import { foot, times } from "../measure/index.ts";
+import {
+  counted,
+  dated,
+  fields,
+  listed,
+  named,
+  numbered,
+  once,
+  oneOf,
+  perhaps,
+  type Shape,
+  sized,
+  worded,
+} from "../measure/shape.ts";
+
+const nothing = times(foot, 0);
+const depth = sized("length", { min: nothing, max: times(foot, 20) });
+const side = sized("length", { above: nothing, max: times(foot, 100) });
+const farthest = times(foot, 10_000);
+const place = sized("length", { min: times(farthest, -1), max: farthest });
+const row = perhaps(numbered({ min: 0, max: 1e9 }));
+
+/** A bed, as `toBed` makes it. */
+export const bed = once(
+  fields({
+    name: named,
+    length: side,
+    width: side,
+    courses: counted({ min: 1, max: 10 }),
+    section,
+    timber: perhaps(worded),
+    lap: oneOf("sides", "ends"),
+    cap: perhaps(section),
+    capReach: perhaps(sized("length", { min: nothing, max: foot })),
+    capJoint: perhaps(oneOf("mitred", "butted")),
+    stakes: counted({ max: 50 }),
+    stakeSection: perhaps(section),
+    stakeLength: perhaps(side),
+    wallHeight: depth,
+    liner: oneOf(true, false),
+    soilDepth: depth,
+    depthNow: depth,
+    built: perhaps(dated),
+    place: perhaps(fields({ east: place, north: place, turned: oneOf(true, false) })),
+    assumed: listed(named),
+    row,
+  }),
+);
+
+/** Like pieces of a bed. */
+export const piece = once(
+  fields({
+    name: named,
+    bed: worded,
+    part: oneOf("side", "end", "cap-side", "cap-end", "stake", "other"),
+    section,
+    timber: perhaps(worded),
+    length: side,
+    count: counted({ max: 100_000 }),
+    mitred: perhaps(oneOf(true, false)),
+  }),
+);
+
+const keptBoards = once(
+  fields({
+    section,
+    length: someLength,
+    sound: someLength,
+    count: counted({ max: 100_000 }),
+    timber: perhaps(worded),
+    bought: perhaps(dated),
+    row,
+  }),
+);
+
+const handPiece = once(
+  fields({
+    piece: named,
+    section,
+    length: someLength,
+    count: counted({ max: 100_000 }),
+    timber: perhaps(worded),
+  }),
+);
+
+const path: Shape = listed((checks, step, place) => {
+  if (typeof step === "number") checks.number(step, place);
+  else checks.text(step, place);
+});
+const remark = fields({ path, text: worded });
+const problem = fields({
+  code: oneOf(...problemCodes),
+  path,
+  allowed: named,
+  received: worded,
+  remedy: named,
+  also: perhaps(listed(path)),
+});
+
+/** Whatever it is: the function that works with it says what is wrong. */
+const whatever: Shape = () => undefined;
+
+const rows: Readonly<Record<string, Shape>> = {
+  // `toBed` looks at each field of a bed as written.
+  beds: fields({ row }),
+  onHand: keptBoards,
+  yards: yardTerms,
+  prices: priceLine,
+  pieces: handPiece,
+};
+
+/** A reading of one of the garden's tables, by the table's name. */
+export function readingOf(table: string): Shape {
+  return fields({
+    table: named,
+    rows: listed(rows[table] ?? whatever),
+    given: counted(),
+    problems: listed(problem),
+    remarks: listed(remark),
+  });
+}
+
+export const handPieces = listed(handPiece);
+export const priceRows = listed(priceLine);
+
+const caution = fields({
+  id: named,
+  fact: named,
+  advice: named,
+  defersTo: named,
+  sources: listed(named),
+  because: perhaps(worded),
+});
+export const cautions = listed(caution);
+
+/** A plan of boards, as `planBoards` makes it; null where there is none. */
+export const boardPlan: Shape = (checks, value) => {
+  if (value === null) return;
+  checks.attempt(() => {
+    checks.add(...checkBoardPlan(value).problems);
+  });
+};
+
+/** What of a plan of boards says how each is cut; null where there is no plan. */
+export const cutPlan: Shape = (checks, value, at) => {
+  if (value !== null) fields({ cuts: checkCuts })(checks, value, at);
+};
+
+/** The plans for each yard, as `planGardenBoards` makes them. */
+export const gardenBoards = fields({
+  byYard: listed(fields({ yard: perhaps(named), plan: boardPlan, problems: listed(problem) })),
+  currency: named,
+  spareBoards: counted({ max: 1e6 }),
+  leftOut: listed(whatever),
+  remarks: listed(remark),
+  cautions,
+});
+
+export const needs = listed(need);
+
+/** A bill, as `gardenBill` gives it. */
+export const bill = fields({
+  yard: perhaps(named),
+  receipts: listed(receipt),
+  total: aSum,
+  notSold: listed(fields({ need, why: named })),
+  byBed: listed(fields({ bed: worded, money: aSum })),
+  others: listed(
+    fields({
+      yard: named,
+      total: perhaps(aSum),
+      more: perhaps(sized("money")),
+      notSold: counted(),
+    }),
+  ),
+  boards: boardPlan,
+  boardProblems: listed(problem),
+  problems: listed(problem),
+  remarks: listed(remark),
+  cautions,
+});

@@ -1,0 +1,112 @@
+import { type Path, ProblemError, requireRecord, requireRecords } from "../check/index.ts";
+import type { Bounds } from "./bounds.ts";
+import { isCalendarDate } from "./calendar.ts";
+import { Checks } from "./checks.ts";
+import type { Kind, KindTypes } from "./kinds.ts";
+
+/** Adds what is wrong with a value to the checks. */
+export type Shape = (checks: Checks, value: unknown, path: Path) => void;
+
+// What another function made is described once, by shapes, and checked wherever it is handed in:
+// it may have been through a file, a message, or the hands of somebody who changed a field.
+
+export function sized<K extends Kind>(kind: K, bounds: Bounds<KindTypes[K]> = {}): Shape {
+  return (checks, value, path) => checks.quantity(value, kind, path, bounds);
+}
+
+export function numbered(bounds: Bounds<number> = {}): Shape {
+  return (checks, value, path) => checks.number(value, path, bounds);
+}
+
+export function counted(bounds: Bounds<number> = {}): Shape {
+  return (checks, value, path) => checks.count(value, path, bounds);
+}
+
+export const named: Shape = (checks, value, path) => checks.text(value, path);
+
+/** A text that may be empty. */
+export const worded: Shape = (checks, value, path) => {
+  if (typeof value !== "string") checks.text(value, path);
+};
+
+export function oneOf(...choices: readonly unknown[]): Shape {
+  return (checks, value, path) => checks.choice(value, choices, path);
+}
+
+export const dated: Shape = (checks, value, path) => {
+  if (isCalendarDate(value)) return;
+  checks.attempt(() => requireRecord(value, path));
+  if (typeof value !== "object" || value === null || Array.isArray(value)) return;
+  checks.add({
+    code: "unreadable",
+    path,
+    allowed: "a date: { year }, { year, month } or { year, month, day }",
+    received: "a record",
+    remedy: "Read it first: readDate(“2014”).",
+  });
+};
+
+/** Nothing at all, or a value of the shape. */
+export function perhaps(shape: Shape): Shape {
+  return (checks, value, path) => {
+    if (value !== undefined && value !== null) shape(checks, value, path);
+  };
+}
+
+export function fields(shapes: Readonly<Record<string, Shape>>): Shape {
+  const entries = Object.entries(shapes);
+  return (checks, value, path) => {
+    checks.attempt(() => {
+      requireRecord(value, path);
+      const given = value as Readonly<Record<string, unknown>>;
+      for (const [name, shape] of entries) shape(checks, given[name], [...path, name]);
+    });
+  };
+}
+
+/** A record whose other fields follow from one of them, as a price's from its kind. */
+export function byKind(
+  field: string,
+  shapes: Readonly<Record<string, Readonly<Record<string, Shape>>>>,
+): Shape {
+  const known = new Map(Object.entries(shapes).map(([kind, shape]) => [kind, fields(shape)]));
+  const kinds = oneOf(...known.keys());
+  return (checks, value, path) => {
+    checks.attempt(() => {
+      requireRecord(value, path);
+      const kind: unknown = (value as Readonly<Record<string, unknown>>)[field];
+      kinds(checks, kind, [...path, field]);
+      if (typeof kind === "string") known.get(kind)?.(checks, value, path);
+    });
+  };
+}
+
+/** A list whose entries, counted from 1, are of the shape. */
+export function listed(shape: Shape): Shape {
+  return (checks, value, path) => {
+    if (!Array.isArray(value)) {
+      checks.attempt(() => requireRecords(value, path));
+      return;
+    }
+    for (const [at, entry] of value.entries()) shape(checks, entry, [...path, at + 1]);
+  };
+}
+
+/** The same shape; a record that was found sound is not looked at a second time. */
+export function once(shape: Shape): Shape {
+  const sound = new WeakSet<object>();
+  return (checks, value, path) => {
+    const isObject = typeof value === "object" && value !== null;
+    if (isObject && sound.has(value)) return;
+    const before = checks.problems.length;
+    shape(checks, value, path);
+    if (isObject && checks.problems.length === before) sound.add(value);
+  };
+}
+
+/** Throws unless the value is of the shape. */
+export function requireShape(value: unknown, shape: Shape, path: Path): void {
+  const checks = new Checks();
+  shape(checks, value, path);
+  if (checks.problems.length > 0) throw new ProblemError(checks.problems);
+}
