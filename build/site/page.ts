@@ -44,7 +44,11 @@ async function start(): Promise<void> {
     loadNotebook: (file) => textOf(`notebooks/${encodeURIComponent(file)}`),
     engineUrl: "engine.html",
     code: {
-      room: script("room"),
+      // The published tables and the rules of the library are data: they come as a file of their own.
+      room: once(async () => {
+        const [facts, room] = await Promise.all([script("facts")(), script("room")()]);
+        return `${facts}\n;\n${room}`;
+      }),
       longWork: script("work"),
       solver: once(async () => (await fetch("room/highs.wasm")).arrayBuffer()),
       extras: { Plot: script("plot"), aq: script("arquero") },

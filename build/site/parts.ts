@@ -1,9 +1,26 @@
+import type { HostParts } from "../host.ts";
+
+type Facts = Pick<HostParts, "data" | "rules">;
+
 /**
- * Where the larger parts that only some notebooks name (`Plot`, `aq`) are put by their own scripts,
- * which run before the room's in the same worker.
+ * What scripts that run before the room's, in the same worker, have put there: the facts (`facts.js`,
+ * made by the build), and larger parts that only some notebooks name (`Plot`, `aq`).
  */
-export const parts = globalThis as { bedwrightParts?: Record<string, unknown> };
+const before = globalThis as {
+  bedwrightParts?: Readonly<Record<string, unknown>>;
+  bedwrightFacts?: Facts;
+};
+
+export function parts(): Readonly<Record<string, unknown>> {
+  return before.bedwrightParts ?? {};
+}
 
 export function addPart(name: string, part: unknown): void {
-  parts.bedwrightParts = { ...parts.bedwrightParts, [name]: part };
+  before.bedwrightParts = { ...before.bedwrightParts, [name]: part };
+}
+
+/** The published tables, and what doc comments say of the library's functions. */
+export function facts(): Facts {
+  if (!before.bedwrightFacts) throw new Error("the room was started without its facts");
+  return before.bedwrightFacts;
 }

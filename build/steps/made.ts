@@ -48,7 +48,7 @@ export function madeModules(): Plugin {
   const makers: Readonly<Record<string, () => unknown>> = {
     rules: ruleDocs,
     sources: sourceTitles,
-    data: dataFiles,
+    data: slimDataFiles,
   };
   return {
     name: "made",
@@ -66,12 +66,40 @@ export function madeModules(): Plugin {
   };
 }
 
+/**
+ * What cells need of the data: the tables, and of their description only what reading them takes.
+ */
+export function slimDataFiles(): Readonly<Record<string, string>> {
+  const { "datapackage.json": description = "{}", ...tables } = dataFiles();
+  const { resources } = JSON.parse(description) as Description;
+  const slim = resources.map(({ name, path, schema }) => ({
+    name,
+    path,
+    schema: {
+      fields: schema.fields.map(({ name: field, type, unit }) => ({ name: field, type, unit })),
+    },
+  }));
+  return { "datapackage.json": JSON.stringify({ resources: slim }), ...tables };
+}
+
+interface Description {
+  readonly resources: readonly {
+    readonly name: string;
+    readonly path: string;
+    readonly schema: {
+      readonly fields: readonly {
+        readonly name: string;
+        readonly type: string;
+        readonly unit?: string;
+      }[];
+    };
+  }[];
+}
+
 /** The texts of `datapackage.json` and of every file it names, by path. */
 export function dataFiles(): Readonly<Record<string, string>> {
   const read = (path: string) => readFileSync(join(root, "data", path), "utf8");
-  const description = JSON.parse(read("datapackage.json")) as {
-    readonly resources: readonly { readonly path: string }[];
-  };
+  const description = JSON.parse(read("datapackage.json")) as Description;
   const paths = ["datapackage.json", ...description.resources.map(({ path }) => path)];
   return Object.fromEntries(paths.map((path) => [path, read(path)]));
 }

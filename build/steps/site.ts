@@ -5,7 +5,7 @@ import { build } from "esbuild";
 import { framePage, pagePolicy } from "../../notebooks/engine/worker/policy.ts";
 import { out, root } from "../root.ts";
 import { bundleText } from "./bundle.ts";
-import { sourceTitles } from "./made.ts";
+import { ruleDocs, slimDataFiles, sourceTitles } from "./made.ts";
 
 const site = join(out, "site");
 
@@ -43,6 +43,7 @@ async function buildPage(): Promise<void> {
     target: ["es2023"],
     legalComments: "none",
     charset: "utf8",
+    alias: { "linkify-it": join(root, "build/site/no-link-finder.ts") },
     logLevel: "warning",
   });
   await build({
@@ -64,6 +65,8 @@ async function buildFrame(): Promise<void> {
 
 /** The room's parts: the room itself, and what is only sent where a notebook names it. */
 async function buildRoom(): Promise<void> {
+  const facts = JSON.stringify({ data: slimDataFiles(), rules: ruleDocs() });
+  writeFileSync(join(site, "room/facts.js"), `globalThis.bedwrightFacts=${facts}`);
   for (const name of ["room", "plot", "arquero", "work"])
     writeFileSync(
       join(site, "room", `${name}.js`),

@@ -14,6 +14,7 @@ const groups: readonly { readonly name: string; readonly when: string; readonly 
     },
     { name: "closed frame", when: "at once", files: /^engine\.html$/ },
     { name: "room of the cells", when: "at once", files: /^room\/room\.js$/ },
+    { name: "tables and rules", when: "at once (data, not code)", files: /^room\/facts\.js$/ },
     { name: "notebooks and lists", when: "at once (text, not code)", files: /^notebooks\// },
     {
       name: "library and solver",
