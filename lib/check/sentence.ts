@@ -18,6 +18,16 @@ function requirePath(path: unknown): void {
   throw refusal(code, place, "a list of names and row numbers", path);
 }
 
+function requireOthers(also: unknown): void {
+  const others: readonly unknown[] = Array.isArray(also) ? also : [undefined];
+  const at = others.findIndex((path) => !isPath(path));
+  if (at < 0) return;
+  const missing = also === null || (Array.isArray(also) && (others[at] ?? null) === null);
+  const place = Array.isArray(also) ? ["also", at + 1] : ["also"];
+  const value = Array.isArray(also) ? others[at] : also;
+  throw refusal(missing ? "missing" : "unreadable", place, "paths of other places", value);
+}
+
 /**
  * A path in words: `["beds", 3, "length"]` is "beds, row 3, length"; the empty path is no words.
  *
@@ -44,12 +54,13 @@ export function placeInWords(path: Path): string {
  */
 export function sentence(problem: Problem): string {
   requireRecord(problem, ["problem"]);
-  const { code, path } = problem as Partial<Problem>;
+  const { code, path, also } = problem as Partial<Problem>;
   if (code === undefined || code === null || !problemCodes.includes(code)) {
     const kind = code === undefined || code === null ? "missing" : "unknown";
     throw refusal(kind, ["code"], `one of ${problemCodes.join(", ")}`, code);
   }
   requirePath(path);
+  if (also !== undefined) requireOthers(also);
   if (!isProblem(problem)) {
     throw refusal("unreadable", ["problem"], "texts for allowed, received and remedy", problem);
   }

@@ -11,6 +11,7 @@ import {
   oneOf,
   perhaps,
   type Shape,
+  shown,
   sized,
   worded,
 } from "../measure/shape.ts";
@@ -20,7 +21,7 @@ export const section: Shape = checkSection;
 
 const aLength = sized("length", { min: times(0, metre), max: times(100_000, metre) });
 export const someLength = sized("length", { above: times(0, metre), max: times(100_000, metre) });
-const aVolume = sized("volume", { min: times(0, cubicMetre), max: times(1e7, cubicMetre) });
+export const aVolume = sized("volume", { min: times(0, cubicMetre), max: times(1e7, cubicMetre) });
 const someVolume = sized("volume", { above: times(0, cubicMetre), max: times(1e7, cubicMetre) });
 const aMass = sized("mass", { min: times(0, kilogram), max: times(1e9, kilogram) });
 const someMass = sized("mass", { above: times(0, kilogram), max: times(1e9, kilogram) });
@@ -33,6 +34,7 @@ const shares = once(listed(share));
 const forms = oneOf("board", "bag", "bulk", "pack", "roll", "kit");
 
 const priced = {
+  row: perhaps(numbered({ min: 0, max: 1e9 })),
   yard: named,
   item: named,
   price: aSum,
@@ -113,6 +115,7 @@ export const need = byKind("kind", {
 const bought = {
   item: named,
   use: worded,
+  size: shown,
   count: anAmount,
   price: aSum,
   form: perhaps(forms),

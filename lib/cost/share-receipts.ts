@@ -1,5 +1,5 @@
 import { requireRecords } from "../check/index.ts";
-import { type Money, requireText } from "../measure/index.ts";
+import { currencyCodes, type Money, requireChoice, requireText } from "../measure/index.ts";
 import { requireShape } from "../measure/shape.ts";
 import { centsOf, moneyFromCents } from "./cents.ts";
 import type { ReceiptLine, YardReceipt } from "./receipt.ts";
@@ -20,6 +20,7 @@ export interface BedCost {
  * @param receipts of one currency
  * @param beds names in the order wanted; others that occur follow
  * @param currency of receipts, for none
+ * @throws ProblemError for receipts or names that are none, a currency that is not known
  * @rule share = receipt x the bed's part of its goods, summed over yards, rounded by the largest remainder
  * @source common practice
  * @example
@@ -38,6 +39,7 @@ export function shareReceipts(
     requireText(bed, ["beds", at + 1]);
   });
   requireShape(receipts, sharedReceipts, ["receipts"]);
+  if (currency !== undefined) requireChoice(currency, currencyCodes, ["currency"]);
   const code = currency ?? receipts[0]?.total.currency;
   const weights = new Map<string, number>(beds.map((bed) => [bed, 0]));
   for (const receipt of receipts) {

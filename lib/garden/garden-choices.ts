@@ -1,5 +1,6 @@
-import { requireRecord, requireRecords } from "../check/index.ts";
+import { requireRecord } from "../check/index.ts";
 import type { Density } from "../measure/index.ts";
+import { requireShape } from "../measure/shape.ts";
 import { type CuttingChoices, cuttingChoices } from "./cutting-choices.ts";
 import { type FrameChoices, frameChoices } from "./frame-choices.ts";
 import type { FasteningChoices } from "./garden-fasteners.ts";
@@ -8,6 +9,7 @@ import type { LinerChoices } from "./garden-liner.ts";
 import type { MulchChoices } from "./garden-mulch.ts";
 import type { TopDressingChoices } from "./garden-top-dressing.ts";
 import { type MoneyChoices, moneyChoices } from "./money-choices.ts";
+import { chosenGoods } from "./shapes.ts";
 
 /** What may be chosen for a garden; what is left out takes its default. */
 export interface GardenChoicesSpec {
@@ -60,13 +62,10 @@ export interface GardenChoices {
  */
 export function gardenChoices(spec: GardenChoicesSpec): GardenChoices {
   requireRecord(spec, ["spec"]);
-  requireRecords(spec.fill, ["spec", "fill"]);
-  requireRecord(spec.topDressing, ["spec", "topDressing"]);
-  requireRecord(spec.mulch, ["spec", "mulch"]);
-  requireRecord(spec.fastening, ["spec", "fastening"]);
-  for (const name of ["frame", "cutting", "money", "liner"] as const) {
+  for (const name of ["frame", "cutting", "money"] as const) {
     if (spec[name] !== undefined) requireRecord(spec[name], ["spec", name]);
   }
+  requireShape(spec, chosenGoods, ["spec"]);
   const frame = frameChoices(spec.frame);
   // Each on its own first: a slip in one must not hide behind what holds for both.
   cuttingChoices(spec.cutting);

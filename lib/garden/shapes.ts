@@ -1,7 +1,16 @@
 import { problemCodes } from "../check/index.ts";
-import { aSum, need, priceLine, receipt, section, someLength, yardTerms } from "../cost/shapes.ts";
+import {
+  aSum,
+  aVolume,
+  need,
+  priceLine,
+  receipt,
+  section,
+  someLength,
+  yardTerms,
+} from "../cost/shapes.ts";
 import { checkBoardPlan, checkCuts } from "../lumber/check-board-plan.ts";
-import { foot, times } from "../measure/index.ts";
+import { foot, kilogramPerCubicMetre, times } from "../measure/index.ts";
 import {
   counted,
   dated,
@@ -11,6 +20,7 @@ import {
   numbered,
   once,
   oneOf,
+  orNull,
   perhaps,
   type Shape,
   sized,
@@ -34,7 +44,7 @@ export const bed = once(
     section,
     timber: perhaps(worded),
     lap: oneOf("sides", "ends"),
-    cap: perhaps(section),
+    cap: orNull(section),
     capReach: perhaps(sized("length", { min: nothing, max: foot })),
     capJoint: perhaps(oneOf("mitred", "butted")),
     stakes: counted({ max: 50 }),
@@ -125,7 +135,6 @@ export function readingOf(table: string): Shape {
 }
 
 export const handPieces = listed(handPiece);
-export const priceRows = listed(priceLine);
 
 const caution = fields({
   id: named,
@@ -152,7 +161,7 @@ export const cutPlan: Shape = (checks, value, at) => {
 
 /** The plans for each yard, as `planGardenBoards` makes them. */
 export const gardenBoards = fields({
-  byYard: listed(fields({ yard: perhaps(named), plan: boardPlan, problems: listed(problem) })),
+  byYard: listed(fields({ yard: orNull(named), plan: boardPlan, problems: listed(problem) })),
   currency: named,
   spareBoards: counted({ max: 1e6 }),
   leftOut: listed(whatever),
@@ -162,9 +171,66 @@ export const gardenBoards = fields({
 
 export const needs = listed(need);
 
+export const priceRows = listed(priceLine);
+const share = numbered({ min: 0, max: 0.9 });
+const density = sized("density", {
+  min: kilogramPerCubicMetre,
+  max: times(5000, kilogramPerCubicMetre),
+});
+const states = ["densityDry", "densityMoist", "densityWet"];
+const densities = states.flatMap((state) => [`${state}Low`, state, `${state}High`]);
+
+/** A row of the table of materials. */
+const material = once(
+  fields({
+    material: named,
+    settleLow: share,
+    settleLikely: share,
+    settleHigh: share,
+    ...Object.fromEntries(densities.map((name) => [name, density])),
+  }),
+);
+const item = perhaps(named);
+const spread = { material, depth: perhaps(depth), item };
+const lap = perhaps(sized("length", { min: nothing, max: times(foot, 4) }));
+const spacing = perhaps(sized("length", { above: nothing, max: times(foot, 10) }));
+const width = sized("length", { above: nothing, max: foot });
+
+/** What is chosen for a garden besides its frames, its cutting and its money. */
+export const chosenGoods = fields({
+  fill: listed(fields({ material, share: numbered({ above: 0, max: 1e6 }), item })),
+  topDressing: fields({ ...spread, heap: perhaps(aVolume) }),
+  mulch: fields(spread),
+  liner: perhaps(
+    fields({
+      roll: perhaps(fields({ width: side, length: someLength })),
+      stapleSpacing: spacing,
+      floor: perhaps(oneOf("open", "sheet", "mesh")),
+      item,
+      stapleItem: item,
+      floorItem: item,
+      prices: perhaps(priceRows),
+      overTop: lap,
+      underEdge: lap,
+      lap,
+    }),
+  ),
+  fastening: fields({
+    screws: listed(fields({ length: width, diameter: width })),
+    plateThickness: perhaps(width),
+    platesPerCorner: perhaps(counted({ min: 1, max: 10 })),
+    holes: perhaps(counted({ min: 1, max: 40 })),
+    seatSpacing: spacing,
+    plateItem: item,
+    preservativeItem: item,
+    prices: perhaps(priceRows),
+  }),
+  woodDensity: perhaps(density),
+});
+
 /** A bill, as `gardenBill` gives it. */
 export const bill = fields({
-  yard: perhaps(named),
+  yard: orNull(named),
   receipts: listed(receipt),
   total: aSum,
   notSold: listed(fields({ need, why: named })),
@@ -172,8 +238,8 @@ export const bill = fields({
   others: listed(
     fields({
       yard: named,
-      total: perhaps(aSum),
-      more: perhaps(sized("money")),
+      total: orNull(aSum),
+      more: orNull(sized("money")),
       notSold: counted(),
     }),
   ),

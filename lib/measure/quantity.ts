@@ -128,6 +128,9 @@ export function quantity<D extends Dimension>(si: number, dim: D, currency?: str
   if (!Array.isArray(dim) || dim.length !== 5) {
     throw refusal("dim", dim, "a dimension, as lengthDimension or that of a quantity");
   }
+  if (currency !== undefined && typeof currency !== "string") {
+    throw refusal("currency", currency, "a code of ISO 4217, as USD or EUR");
+  }
   const made = Object.create(refusesNumbers) as {
     si: number;
     dim: D;

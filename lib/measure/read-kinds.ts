@@ -54,7 +54,7 @@ export function readMass(text: string, options: ReadOptions<Mass> = {}): Reading
 
 /**
  * Reads money: "$23.50", "€12", "12.50 CHF", "USD 12", or "23.50" without a currency, which then
- * takes that of what it is added to.
+ * takes that of `unit` ("$", "EUR"), or else of what it is added to.
  *
  * @rule the number with its currency
  * @source iso-4217

@@ -1,6 +1,7 @@
 import { type Path, type Reading, requireRecord } from "../check/index.ts";
 import { allowedText, type Bounds, boundProblem } from "./bounds.ts";
 import { tidy } from "./decimal.ts";
+import { requireChoice } from "./guards.ts";
 import { plainText, unsignedNumber } from "./number-in-text.ts";
 import { type ReadOptions, refused, requireReadOptions, understood } from "./read-options.ts";
 
@@ -89,6 +90,7 @@ export interface PercentOptions extends NumberOptions {
 export function readPercent(text: string, options: PercentOptions = {}): Reading<number> {
   requireReadOptions(options, "number");
   const { path, decimal = ".", unit, ...bounds } = options;
+  requireChoice(unit ?? "%", ["%"], ["unit"]);
   const allowed = percentAllowed(bounds);
   const remedy = "Write a percentage, as 12 %.";
   if (blank(text)) return refused("missing", text, options, allowed, remedy);

@@ -123,8 +123,16 @@ function readAny(text: string, kind: Kind, options: ReadOptions<Quantity>): Read
   return problem === undefined ? understood(value) : { ok: false, problem };
 }
 
+/** Money; without a sign it takes the currency of the unit, as of a heading. */
+function readSum(text: string, options: ReadOptions<Quantity>): Quantity | Failure {
+  const bare = bareUnit("money", options.unit);
+  const sum = readMoneyText(text, options.decimal ?? ".");
+  if ("remedy" in sum || sum.currency !== undefined || bare === undefined) return sum;
+  return quantity(sum.si, sum.dim, bare.currency) as Quantity;
+}
+
 function read(text: string, kind: Kind, options: ReadOptions<Quantity>): Quantity | Failure {
-  if (kind === "money") return readMoneyText(text, options.decimal ?? ".");
+  if (kind === "money") return readSum(text, options);
   if (kind.startsWith("price")) {
     return readPriceText(text, kind, options.decimal ?? ".", bareUnit(kind, options.unit));
   }

@@ -3,6 +3,7 @@ import type { Bounds } from "./bounds.ts";
 import { isCalendarDate } from "./calendar.ts";
 import { Checks } from "./checks.ts";
 import type { Kind, KindTypes } from "./kinds.ts";
+import { isQuantity } from "./quantity.ts";
 
 /** Adds what is wrong with a value to the checks. */
 export type Shape = (checks: Checks, value: unknown, path: Path) => void;
@@ -46,12 +47,25 @@ export const dated: Shape = (checks, value, path) => {
   });
 };
 
-/** Nothing at all, or a value of the shape. */
+/** What may be left out, or a value of the shape. */
 export function perhaps(shape: Shape): Shape {
   return (checks, value, path) => {
-    if (value !== undefined && value !== null) shape(checks, value, path);
+    if (value !== undefined) shape(checks, value, path);
   };
 }
+
+/** null, which says that there is none, or a value of the shape. */
+export function orNull(shape: Shape): Shape {
+  return (checks, value, path) => {
+    if (value !== null) shape(checks, value, path);
+  };
+}
+
+/** A quantity of any dimension, or a number, finite; or a text. */
+export const shown: Shape = (checks, value, path) => {
+  if (typeof value === "string" || (isQuantity(value) && Number.isFinite(value.si))) return;
+  checks.number(isQuantity(value) ? value.si : value, path);
+};
 
 export function fields(shapes: Readonly<Record<string, Shape>>): Shape {
   const entries = Object.entries(shapes);

@@ -1,8 +1,11 @@
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import * as lib from "../../lib/index.ts";
 import { anythingGoes } from "./bad-cases/anything-goes.ts";
 import { compostCases } from "./bad-cases/compost.ts";
 import { costCases } from "./bad-cases/cost.ts";
+import { declaredArguments, untried } from "./bad-cases/declared.ts";
+import { derivedCases } from "./bad-cases/derived.ts";
 import { drawingCases } from "./bad-cases/drawing.ts";
 import { fastenerCases } from "./bad-cases/fasteners.ts";
 import { gardenCases } from "./bad-cases/garden.ts";
@@ -47,14 +50,26 @@ describe("bad input", () => {
 
   it("has cases for functions of the library alone, and once each", () => {
     const all = [...covered, ...open];
+    expect(Object.keys(derivedCases).filter((name) => !covered.includes(name))).toEqual([]);
     expect(all.filter((name) => !functions.includes(name))).toEqual([]);
     expect(all.filter((name, at) => all.indexOf(name) !== at)).toEqual([]);
   });
 
+  it("is tried in every argument and field that the types declare", () => {
+    const declared = declaredArguments(join(import.meta.dirname, "../../lib/index.ts"));
+    const missed = Object.values(folders).flatMap((cases) =>
+      Object.entries(cases).flatMap(([name, given]) => {
+        const all = [given, derivedCases[name] ?? []].flat();
+        return untried(declared.get(name) ?? [], all).map((place) => `${name}: ${place}`);
+      }),
+    );
+    expect(missed).toEqual([]);
+  });
+
   for (const [folder, cases] of Object.entries(folders)) {
     describe(`of ${folder} is a named problem`, () => {
-      it.each(Object.entries(cases))("%s", async (name, given) => {
-        const all = Array.isArray(given) ? given : [given];
+      it.each(Object.entries(cases))("%s", { timeout: 90_000 }, async (name, given) => {
+        const all = [given, derivedCases[name] ?? []].flat();
         const faults = await Promise.all(all.map((one) => faultsOf(name, one)));
         expect(faults.flat()).toEqual([]);
       });

@@ -1,15 +1,35 @@
 import { cubicFoot, money } from "../../../lib/index.ts";
-import { choice, fixed, label, mass, name, number, price, type Sizes, yesNo } from "./leaves.ts";
-import { leaf, list, nothing, record, variant } from "./shape.ts";
+import {
+  choice,
+  fixed,
+  label,
+  length,
+  mass,
+  name,
+  number,
+  price,
+  type Sizes,
+  yesNo,
+} from "./leaves.ts";
+import { but, leaf, list, nothing, record, variant } from "./shape.ts";
 import type { FolderCases } from "./walk.ts";
 
 const perhaps: Sizes = { zero: "fine", optional: true };
 const fromNothing: Sizes = { zero: "fine" };
 
+// A board of no timber in particular has an empty one.
+const emptyTexts = [variant("empty text", "", "fine"), variant("a blank", " ", "fine")];
 const bought = record({
   item: label("compost"),
   use: label("fill"),
   size: fixed(cubicFoot),
+  form: choice("bag", { optional: true }),
+  board: record(
+    { section: name("2x12"), timber: but(name("treated"), ...emptyTexts) },
+    { optional: true },
+  ),
+  delivered: yesNo(true, { optional: true }),
+  mass: mass("120 lb", { ...perhaps }),
   count: number(3, fromNothing),
   price: price("5.20", { zero: "fine", mixed: true }),
   shares: fixed([{ bed: "A", share: 1 }]),
@@ -20,6 +40,8 @@ const terms = record({
   taxOn: choice("goods"),
   tripCost: price("6", { ...perhaps, mixed: true }),
   delivery: price("55", { ...perhaps, mixed: true }),
+  deliveryFrom: price("15", { ...perhaps, mixed: true }),
+  distance: length("7 mi", perhaps),
   payload: mass("900 lb", { optional: true }),
 });
 const currency = leaf("USD", [
@@ -53,6 +75,7 @@ export const costCases: FolderCases = {
     takes: {
       receipts: list([receipt], { empty: "fine" }),
       beds: list([name("A")], { empty: "fine" }),
+      currency,
     },
   },
   yardReceipt: {

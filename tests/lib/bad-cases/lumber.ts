@@ -133,8 +133,18 @@ const planning = {
   ]),
   timber: label("treated"),
   seconds: number(10, optional),
+  // Of the host that runs the plan: what it shows, whether it is to stop, what it keeps.
+  progress: fixed(undefined),
+  signal: fixed(undefined),
+  remembered: fixed(undefined),
 };
 
+// The height of a frame is of the width alone.
+const unused = fixed(undefined);
+const onlyWidth = record({
+  ...{ name: unused, thickness: unused, nominal: unused },
+  width: length("11 1/4 in"),
+});
 const outside = { length: length("8 ft"), width: length("4 ft") };
 
 const none = times(0, inch);
@@ -225,7 +235,7 @@ export const lumberCases: FolderCases = {
   frameDiagonal: { takes: { frame: record(outside) } },
   frameHeight: {
     takes: {
-      frame: record({ courses: count(2), section: record({ width: length("11 1/4 in") }) }),
+      frame: record({ courses: count(2), section: onlyWidth }),
     },
   },
   framePieces: {

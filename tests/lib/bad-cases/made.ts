@@ -23,11 +23,11 @@ const whole = [
   variant("null", null, ...any),
   variant("text", "4x8", ...any),
   variant("a negative number", -1, ...any),
-  variant("NaN", Number.NaN, ...any),
   variant("a number absurdly large", 1e30, ...any),
   variant("an empty record", {}, ...any),
   variant("an empty list", [], ...any),
 ];
+const notANumber = variant("NaN", Number.NaN, ...any);
 const forQuantity = [
   ...whole,
   variant("another dimension", kilogram, ...any),
@@ -38,20 +38,25 @@ const forQuantity = [
 
 /** A value that another function made, with every part of it replaced by what is none. */
 export function made(good: unknown): Part {
+  return { ...brokenAnywhere(good), asMade: true };
+}
+
+function brokenAnywhere(good: unknown): Part {
   if (isQuantity(good)) return leaf(good, forQuantity);
   if (Array.isArray(good)) {
     // Entries are alike: the first stands for all.
     const first = good.slice(0, 1).map((entry) => ({
       key: 1,
-      part: made(entry),
+      part: brokenAnywhere(entry),
       around: (other: unknown) => good.with(0, other),
     }));
     return { ...leaf(good, whole), inner: first };
   }
+  if (typeof good === "number") return leaf(good, [...whole, notANumber]);
   if (typeof good !== "object" || good === null) return leaf(good, whole);
   const inner = Object.entries(good).map(([key, value]) => ({
     key,
-    part: made(value),
+    part: brokenAnywhere(value),
     around: (other: unknown) => ({ ...good, [key]: other }),
   }));
   return { ...leaf(good, whole), inner };

@@ -24,6 +24,14 @@ const anyKind = (part: Part): Part => ({
   variants: part.variants.filter(({ what }) => what !== "another dimension"),
 });
 
+const printUnit = (good: string): Part =>
+  leaf(good, [
+    variant("nothing", undefined, "fine"),
+    variant("a unit of another kind", "h", "wrong-unit"),
+    variant("no unit", "fot", "wrong-unit"),
+    variant("a number", 3, "unreadable", "wrong-unit"),
+    variant("a record", {}, "unreadable", "wrong-unit"),
+  ]);
 const plainOptions = {
   system: choice("metric", { optional: true }),
   style: choice("plain", { optional: true }),
@@ -35,13 +43,7 @@ const plainOptions = {
 const printOptions = record(
   {
     ...plainOptions,
-    unit: leaf("L", [
-      variant("nothing", undefined, "fine"),
-      variant("a unit of another kind", "ft", "wrong-unit"),
-      variant("no unit", "fot", "wrong-unit"),
-      variant("a number", 3, "unreadable", "wrong-unit"),
-      variant("a record", {}, "unreadable", "wrong-unit"),
-    ]),
+    unit: printUnit("L"),
   },
   { optional: true },
 );
@@ -80,7 +82,15 @@ export const measureCases: FolderCases = {
   printDate: { takes: { date: someDate } },
   printParts: { takes: { quantity: printed, options: printOptions } },
   printQuantity: { takes: { quantity: printed, options: printOptions } },
-  printRange: { takes: { range: ofRange, options: withoutUnit } },
+  printRange: [
+    { takes: { range: ofRange, options: withoutUnit } },
+    {
+      takes: {
+        range: fixed(ofRange.good),
+        options: record({ unit: printUnit("in") }, { optional: true }),
+      },
+    },
+  ],
   quantityJson: { takes: { quantity: printed, system: choice("metric", { optional: true }) } },
   requireChoice: {
     takes: { value: choice("sides"), choices: fixed(["sides", "ends"]), path: path("value") },
@@ -132,6 +142,10 @@ export const checkCases: FolderCases = {
         allowed: fixed("a table"),
         received: fixed(""),
         remedy: fixed("Give one."),
+        also: list([list([leaf("yards", [])], { empty: "fine" })], {
+          empty: "fine",
+          optional: true,
+        }),
       }),
     },
   },

@@ -1,13 +1,4 @@
-import {
-  foot,
-  inch,
-  metre,
-  money,
-  type Quantity,
-  quantity,
-  squareFoot,
-  times,
-} from "../../../lib/index.ts";
+import { foot, inch, metre, money, type Quantity, squareFoot, times } from "../../../lib/index.ts";
 import { fixed, price, type Sizes } from "./leaves.ts";
 import { but, leaf, list, type Outcome, type Part, variant } from "./shape.ts";
 import type { Cases, FolderCases } from "./walk.ts";
@@ -216,10 +207,15 @@ export const quantityMaker: FolderCases = {
         variant("negative", -3, "fine"),
         variant("absurdly large", 1e30, "fine"),
       ]),
-      dim: leaf(quantity(1, foot.dim).dim, [
+      dim: leaf(dollars.dim, [
         variant("nothing", undefined, "missing"),
         variant("text", "length", "unreadable"),
         variant("a list too short", [1, 0, 0], "unreadable"),
+        variant("a record", {}, "unreadable"),
+      ]),
+      currency: leaf("USD", [
+        variant("nothing", undefined, "fine"),
+        variant("a number", 7, "unreadable"),
         variant("a record", {}, "unreadable"),
       ]),
     },

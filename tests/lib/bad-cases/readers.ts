@@ -22,6 +22,13 @@ function boundOf(kind: Parameters<typeof readQuantity>[1], text: string): Part {
   return { ...part, variants: part.variants.filter(({ what }) => !sizes.includes(what)) };
 }
 
+/** All four bounds: the least is what the text must reach, the others say nothing new. */
+function bounds(kind: Parameters<typeof readQuantity>[1], least: string): Record<string, Part> {
+  const low = boundOf(kind, least);
+  const high = { ...low, good: { ...(low.good as Quantity), si: 1e9 } };
+  return { path, min: low, above: low, max: high, below: high };
+}
+
 const options = (kind: Parameters<typeof readQuantity>[1], least: string, unit: string): Part =>
   record(
     {
@@ -56,7 +63,7 @@ function reader(
   const bare = good.replace(/[^\d.]/g, "");
   const unitOnly = options(kind, least, unit);
   return [
-    { takes: { text, options: record({ path, min: boundOf(kind, least) }, { optional: true }) } },
+    { takes: { text, options: record(bounds(kind, least), { optional: true }) } },
     { takes: { text: fixed(bare), options: onlyWithUnit(unitOnly) } },
   ];
 }
@@ -122,6 +129,8 @@ const numberOptions = record(
     decimal,
     min: number(1, bound),
     max: number(1e6, bound),
+    above: number(0.5, bound),
+    below: number(1e7, bound),
   },
   { optional: true },
 );
@@ -144,6 +153,15 @@ function bounded(part: Part): Part {
   }));
   return { ...part, inner };
 }
+
+const unknownUnits = [
+  variant("nothing", undefined, "fine"),
+  variant("no unit", "fot", "wrong-unit"),
+  variant("a number", 3, "wrong-unit"),
+  variant("a record", {}, "wrong-unit"),
+];
+const moneyUnit = leaf("$", [...unknownUnits, variant("a length", "ft", "wrong-unit")]);
+const lengthUnits = [...unknownUnits, variant("a volume", "cu ft", "wrong-unit")];
 
 export const readerCases: FolderCases = {
   readArea: areas,
@@ -197,7 +215,7 @@ export const readerCases: FolderCases = {
         NaN: "unreadable",
         "-1": "too-small",
       }),
-      options: record({ path, decimal, min: boundOf("money", "0") }, { optional: true }),
+      options: record({ ...bounds("money", "0.01"), decimal, unit: moneyUnit }, { optional: true }),
     },
   },
   readNumber: {
@@ -207,22 +225,39 @@ export const readerCases: FolderCases = {
     takes: {
       text: typed("12 %", {
         twelve: "unreadable",
-        "0.12": "wrong-unit",
         "12 ft": "unreadable",
         "-12 %": "too-small",
         "120 %": "too-large",
         NaN: "unreadable",
       }),
       options: bounded(
-        record({ path, decimal, min: number(0, bound), max: number(1, bound) }, { optional: true }),
+        record(
+          {
+            path,
+            decimal,
+            min: number(0, bound),
+            max: number(1, bound),
+            above: number(-1, bound),
+            below: number(2, bound),
+            unit: leaf("%", [
+              variant("nothing", undefined, "fine"),
+              variant("another unit", "ft", "unknown"),
+              variant("a number", 100, "unknown"),
+            ]),
+          },
+          { optional: true },
+        ),
       ),
     },
   },
   readQuantity: {
     takes: {
-      text: typed("8 ft", { "8 lb": "wrong-unit", "8": "wrong-unit", feet: "unreadable" }),
+      text: typed("8 ft", { "8 lb": "wrong-unit", feet: "unreadable" }),
       kind: choice("length"),
-      options: record({ path, decimal, min: boundOf("length", "1 in") }, { optional: true }),
+      options: record(
+        { ...bounds("length", "1 in"), decimal, unit: leaf("in", lengthUnits) },
+        { optional: true },
+      ),
     },
   },
   readUnit: {

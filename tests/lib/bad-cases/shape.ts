@@ -12,6 +12,8 @@ export interface Variant {
 
 /** A part of a good call: a single value, a record or a list, with what is bad in its place. */
 export interface Part {
+  /** Made by another function, as it makes it: fields that it left out are not asked for. */
+  readonly asMade?: true;
   readonly good: unknown;
   readonly variants: readonly Variant[];
   /** Parts inside, each with the whole value rebuilt around another one. */

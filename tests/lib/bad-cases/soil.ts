@@ -4,6 +4,7 @@ import {
   choice,
   count,
   density,
+  fixed,
   label,
   length,
   name,
@@ -77,6 +78,8 @@ const filled = record({
   settled: volume("20 cu ft", fromNothing),
   order: range,
   surplus: volume("1 cu ft", fromNothing),
+  // Depths are not added up.
+  ...{ depth: fixed(inches(10)), depthNow: fixed(inches(3)), missing: fixed(inches(7)) },
 });
 
 const inSizes = (good: number, sizes: Sizes = {}) =>
