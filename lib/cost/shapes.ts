@@ -17,7 +17,7 @@ import {
 } from "../measure/shape.ts";
 import { sumBounds } from "./cents.ts";
 
-export const section: Shape = checkSection;
+export const section: Shape = once(checkSection);
 
 const aLength = sized("length", { min: times(0, metre), max: times(100_000, metre) });
 export const someLength = sized("length", { above: times(0, metre), max: times(100_000, metre) });
@@ -87,29 +87,31 @@ const linedBed = fields({
 const density = sized("density");
 
 /** Something to buy, boards apart. */
-export const need = byKind("kind", {
-  volume: {
-    ...needed,
-    volume: aVolume,
-    density: perhaps(fields({ low: density, likely: density, high: density })),
-  },
-  count: { ...needed, count: anAmount },
-  lining: {
-    ...needed,
-    beds: listed(linedBed),
-    strip: fields({
-      overTop: perhaps(aLength),
-      underEdge: perhaps(aLength),
+export const need = once(
+  byKind("kind", {
+    volume: {
+      ...needed,
+      volume: aVolume,
+      density: perhaps(fields({ low: density, likely: density, high: density })),
+    },
+    count: { ...needed, count: anAmount },
+    lining: {
+      ...needed,
+      beds: listed(linedBed),
+      strip: fields({
+        overTop: perhaps(aLength),
+        underEdge: perhaps(aLength),
+        lap: perhaps(aLength),
+      }),
+    },
+    floor: {
+      ...needed,
+      floor: oneOf("sheet", "mesh"),
+      beds: listed(linedBed),
       lap: perhaps(aLength),
-    }),
-  },
-  floor: {
-    ...needed,
-    floor: oneOf("sheet", "mesh"),
-    beds: listed(linedBed),
-    lap: perhaps(aLength),
-  },
-});
+    },
+  }),
+);
 
 /** What was bought, as a line of a receipt has it. */
 const bought = {

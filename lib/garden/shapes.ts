@@ -147,17 +147,16 @@ const caution = fields({
 export const cautions = listed(caution);
 
 /** A plan of boards, as `planBoards` makes it; null where there is none. */
-export const boardPlan: Shape = (checks, value) => {
-  if (value === null) return;
-  checks.attempt(() => {
-    checks.add(...checkBoardPlan(value).problems);
-  });
-};
+const boardPlan = orNull(
+  once((checks, value) => {
+    checks.attempt(() => {
+      checks.add(...checkBoardPlan(value).problems);
+    });
+  }),
+);
 
 /** What of a plan of boards says how each is cut; null where there is no plan. */
-export const cutPlan: Shape = (checks, value, at) => {
-  if (value !== null) fields({ cuts: checkCuts })(checks, value, at);
-};
+export const cutPlan = orNull(once(fields({ cuts: checkCuts })));
 
 /** The plans for each yard, as `planGardenBoards` makes them. */
 export const gardenBoards = fields({
@@ -229,23 +228,25 @@ export const chosenGoods = fields({
 });
 
 /** A bill, as `gardenBill` gives it. */
-export const bill = fields({
-  yard: orNull(named),
-  receipts: listed(receipt),
-  total: aSum,
-  notSold: listed(fields({ need, why: named })),
-  byBed: listed(fields({ bed: worded, money: aSum })),
-  others: listed(
-    fields({
-      yard: named,
-      total: orNull(aSum),
-      more: orNull(sized("money")),
-      notSold: counted(),
-    }),
-  ),
-  boards: boardPlan,
-  boardProblems: listed(problem),
-  problems: listed(problem),
-  remarks: listed(remark),
-  cautions,
-});
+export const bill = once(
+  fields({
+    yard: orNull(named),
+    receipts: listed(receipt),
+    total: aSum,
+    notSold: listed(fields({ need, why: named })),
+    byBed: listed(fields({ bed: worded, money: aSum })),
+    others: listed(
+      fields({
+        yard: named,
+        total: orNull(aSum),
+        more: orNull(sized("money")),
+        notSold: counted(),
+      }),
+    ),
+    boards: boardPlan,
+    boardProblems: listed(problem),
+    problems: listed(problem),
+    remarks: listed(remark),
+    cautions,
+  }),
+);

@@ -36,8 +36,7 @@ export function oneOf(...choices: readonly unknown[]): Shape {
 
 export const dated: Shape = (checks, value, path) => {
   if (isCalendarDate(value)) return;
-  checks.attempt(() => requireRecord(value, path));
-  if (typeof value !== "object" || value === null || Array.isArray(value)) return;
+  if (!isRecord(checks, value, path)) return;
   checks.add({
     code: "unreadable",
     path,
@@ -67,14 +66,27 @@ export const shown: Shape = (checks, value, path) => {
   checks.number(isQuantity(value) ? value.si : value, path);
 };
 
+// What is right needs no place: the first look goes without building one, which is most of the
+// work for thousands of beds; only where something is wrong a second one says where.
+const nowhere: Path = [];
+
+function below(path: Path, step: string | number): Path {
+  return path === nowhere ? nowhere : [...path, step];
+}
+
+function isRecord(checks: Checks, value: unknown, path: Path): value is Fields {
+  if (typeof value === "object" && value !== null && !Array.isArray(value)) return true;
+  checks.attempt(() => requireRecord(value, path));
+  return false;
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
 export function fields(shapes: Readonly<Record<string, Shape>>): Shape {
   const entries = Object.entries(shapes);
   return (checks, value, path) => {
-    checks.attempt(() => {
-      requireRecord(value, path);
-      const given = value as Readonly<Record<string, unknown>>;
-      for (const [name, shape] of entries) shape(checks, given[name], [...path, name]);
-    });
+    if (!isRecord(checks, value, path)) return;
+    for (const [name, shape] of entries) shape(checks, value[name], below(path, name));
   };
 }
 
@@ -86,12 +98,10 @@ export function byKind(
   const known = new Map(Object.entries(shapes).map(([kind, shape]) => [kind, fields(shape)]));
   const kinds = oneOf(...known.keys());
   return (checks, value, path) => {
-    checks.attempt(() => {
-      requireRecord(value, path);
-      const kind: unknown = (value as Readonly<Record<string, unknown>>)[field];
-      kinds(checks, kind, [...path, field]);
-      if (typeof kind === "string") known.get(kind)?.(checks, value, path);
-    });
+    if (!isRecord(checks, value, path)) return;
+    const kind = value[field];
+    kinds(checks, kind, below(path, field));
+    if (typeof kind === "string") known.get(kind)?.(checks, value, path);
   };
 }
 
@@ -102,7 +112,7 @@ export function listed(shape: Shape): Shape {
       checks.attempt(() => requireRecords(value, path));
       return;
     }
-    for (const [at, entry] of value.entries()) shape(checks, entry, [...path, at + 1]);
+    for (const [at, entry] of value.entries()) shape(checks, entry, below(path, at + 1));
   };
 }
 
@@ -120,7 +130,10 @@ export function once(shape: Shape): Shape {
 
 /** Throws unless the value is of the shape. */
 export function requireShape(value: unknown, shape: Shape, path: Path): void {
+  const quick = new Checks();
+  shape(quick, value, nowhere);
+  if (quick.problems.length === 0) return;
   const checks = new Checks();
   shape(checks, value, path);
-  if (checks.problems.length > 0) throw new ProblemError(checks.problems);
+  throw new ProblemError(checks.problems);
 }
