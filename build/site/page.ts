@@ -1,6 +1,10 @@
 import { readCsv, writeCsv } from "../../lib/table/index.ts";
 import { startPage } from "../../notebooks/engine/page/start.ts";
-import { indexedDbStorage, memoryStorage } from "../../notebooks/engine/store/index.ts";
+import {
+  indexedDbStorage,
+  memoryStorage,
+  textJournal,
+} from "../../notebooks/engine/store/index.ts";
 
 /** A file of the site as text; undefined where there is none. */
 async function textOf(path: string): Promise<string | undefined> {
@@ -55,6 +59,7 @@ async function start(): Promise<void> {
     },
     csv: { readCsv, writeCsv },
     storage: (await indexedDbStorage()) ?? memoryStorage(),
+    journal: textJournal(localStorage, crypto.randomUUID()),
     today: today(),
   });
 }

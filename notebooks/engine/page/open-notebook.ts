@@ -35,6 +35,15 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
   });
   link.prepare();
   const troubles: string[] = [];
+  const keeper = new Keeper(
+    storage,
+    (words) => {
+      if (open) open.showTroubles([words]);
+      else troubles.push(words);
+    },
+    options.journal,
+  );
+  await keeper.takeUp();
   const [book, units = "us"] = await Promise.all([
     openBook({
       main: file,
@@ -52,9 +61,17 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
     link.remove();
     return false;
   }
-  open = new OpenNotebook(book, link, { units, troubles, page: options });
+  open = new OpenNotebook(book, link, { units, troubles, keeper, page: options });
   if (brokeEarly !== undefined) open.driver.broke(brokeEarly);
   return true;
+}
+
+/** What was there before the notebook could be drawn. */
+interface Opened {
+  readonly units: Units;
+  readonly troubles: readonly string[];
+  readonly keeper: Keeper;
+  readonly page: PageOptions;
 }
 
 /** An open notebook: ties its parts together. */
@@ -69,18 +86,14 @@ class OpenNotebook {
   private readonly notice: RoomNotice;
   private readonly link: RoomLink;
   private readonly troubles = el("div");
+  private readonly tenths = new Map<CellId, number>();
   private answerTimer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(
-    book: Book,
-    link: RoomLink,
-    { units, troubles, page: options }: { units: Units; troubles: string[]; page: PageOptions },
-  ) {
+  constructor(book: Book, link: RoomLink, { units, troubles, keeper, page: options }: Opened) {
     this.book = book;
     this.link = link;
     this.options = options;
     this.problems = new GatheredProblems(book);
-    const keeper = new Keeper(options.storage, (words) => this.showTroubles([words]));
     addEventListener("pagehide", () => void keeper.flush());
     addEventListener("visibilitychange", () => void keeper.flush());
     this.driver = this.makeDriver(units, keeper);
@@ -136,7 +149,7 @@ class OpenNotebook {
         outlined: () => this.view.update(this.view.cells),
         changed: (ids) => this.changed(ids),
         settled: () => this.settled(),
-        progress: (cell, words, fraction) => this.view.slot(cell)?.goesOn(words, fraction),
+        progress: (cell, words, fraction) => this.goesOn(cell, words, fraction),
         silent: (cell, silent) => (silent ? this.notice.silent(cell) : this.notice.hide()),
         ended: (why, cell, message) => this.notice.ended(why, cell, message),
       },
@@ -205,6 +218,7 @@ class OpenNotebook {
   private settled(): void {
     this.view.updateBusy();
     this.tally.update();
+    if (this.book.working.size === 0) this.tenths.clear();
     this.showTroubles([]);
     const words = moveWords(this.book, this.driver.moves);
     if (words !== undefined) this.announcer.say(words, 1_200);
@@ -221,6 +235,15 @@ class OpenNotebook {
     void keepAnswer(storage, { file, title: this.book.title(id), figure, on: today });
   }
 
+  /** Long work is shown as it goes; it is said at its start and at each whole tenth. */
+  private goesOn(cell: CellId, words: string, fraction: number | undefined): void {
+    this.view.slot(cell)?.goesOn(words, fraction);
+    const tenth = Math.floor((fraction ?? 0) * 10);
+    if (this.tenths.get(cell) === tenth) return;
+    this.tenths.set(cell, tenth);
+    this.announcer.say(`${this.book.title(cell)}: ${words}`, 1_000);
+  }
+
   private countCautions(): number {
     const found = [...this.book.states.values()].flatMap(({ id, cautions, shown }) =>
       this.view.slot(id) ? (shown?.kind === "cautions" ? shown.cautions : cautions) : [],
@@ -231,7 +254,7 @@ class OpenNotebook {
   private said: readonly string[] = [];
 
   /** What could not be kept, and what is wrong with the documents, over the page. */
-  private showTroubles(more: readonly string[]): void {
+  showTroubles(more: readonly string[]): void {
     this.said = [...new Set([...this.said, ...more])];
     this.troubles.replaceChildren(...troublesView(this.said, this.driver?.documentProblems ?? []));
   }

@@ -1,4 +1,4 @@
-import type { Storage } from "../store/index.ts";
+import type { Journal, Storage } from "../store/index.ts";
 import type { Csv } from "./context.ts";
 import type { RoomCode } from "./room-link.ts";
 import type { ShelfNotebook } from "./shelf.ts";
@@ -19,6 +19,8 @@ export interface PageOptions {
   /** Titles of sources by id. */
   readonly sources: Sources;
   readonly storage: Storage;
+  /** Holds what is typed until the storage has it. */
+  readonly journal?: Journal;
   /** ISO date. */
   readonly today: string;
 }

@@ -1,4 +1,5 @@
 import type { CellId, Entered, TableText } from "../types/index.ts";
+import type { Journal } from "./journal.ts";
 import { type EnteredRecord, type ReadRecord, readRecord } from "./records.ts";
 import type { Storage } from "./storage.ts";
 
@@ -26,17 +27,31 @@ export async function loadEntered(
 export class Keeper {
   private readonly storage: Storage;
   private readonly trouble: KeepingTrouble;
+  private readonly journal: Journal | undefined;
   private waiting = new Map<CellId, string | TableText | undefined>();
+  /** Waiting or being written. */
+  private readonly unsafe = new Map<CellId, string | TableText | undefined>();
   private writing: Promise<void> | undefined;
 
-  constructor(storage: Storage, trouble: KeepingTrouble) {
+  /** With a journal, nothing is lost where the page ends before a write does. */
+  constructor(storage: Storage, trouble: KeepingTrouble, journal?: Journal) {
     this.storage = storage;
     this.trouble = trouble;
+    this.journal = journal;
+  }
+
+  /** Writes what pages that ended left in the journal. */
+  async takeUp(): Promise<void> {
+    const left = this.journal?.leftBehind();
+    if (left === undefined || left.unsafe.size === 0) return;
+    if (await this.write(left.unsafe)) left.done();
   }
 
   /** Remembers what a cell's entry holds now; undefined is its default again. */
   keep(id: CellId, value: string | TableText | undefined): void {
     this.waiting.set(id, value);
+    this.unsafe.set(id, value);
+    this.journal?.hold(this.unsafe);
     void this.flush();
   }
 
@@ -55,6 +70,8 @@ export class Keeper {
       const changes = this.waiting;
       this.waiting = new Map();
       if (!(await this.write(changes))) return false;
+      for (const [id, value] of changes) if (this.unsafe.get(id) === value) this.unsafe.delete(id);
+      this.journal?.hold(this.unsafe);
     }
     return true;
   }

@@ -1,0 +1,76 @@
+import { describe, expect, it } from "vitest";
+import {
+  Keeper,
+  loadAllEntered,
+  memoryStorage,
+  type Storage,
+  textJournal,
+} from "../../../notebooks/engine/store/index.ts";
+
+/** A `localStorage` over a map. */
+function textStore() {
+  const held = new Map<string, string>();
+  return {
+    held,
+    get length() {
+      return held.size;
+    },
+    key: (at: number) => [...held.keys()][at] ?? null,
+    getItem: (key: string) => held.get(key) ?? null,
+    setItem: (key: string, text: string) => void held.set(key, text),
+    removeItem: (key: string) => void held.delete(key),
+  };
+}
+
+/** A storage whose writes never end, as when the page is closed meanwhile. */
+function neverWrites(): Storage {
+  return { ...memoryStorage(), change: () => new Promise<void>(() => undefined) };
+}
+
+const quiet = () => undefined;
+
+describe("the journal", () => {
+  it("brings back what a page that ended had not written", async () => {
+    const texts = textStore();
+    new Keeper(neverWrites(), quiet, textJournal(texts, "first")).keep("a.md#size", "10 ft");
+    const storage = memoryStorage();
+    await new Keeper(storage, quiet, textJournal(texts, "second")).takeUp();
+    const { entered } = await loadAllEntered(storage, ["a.md"]);
+    expect(entered).toEqual({ "a.md#size": "10 ft" });
+    expect(texts.held.size).toBe(0);
+  });
+
+  it("holds nothing once it is written", async () => {
+    const texts = textStore();
+    const keeper = new Keeper(memoryStorage(), quiet, textJournal(texts, "first"));
+    keeper.keep("a.md#size", "10 ft");
+    expect(texts.held.size).toBe(1);
+    await keeper.flush();
+    expect(texts.held.size).toBe(0);
+  });
+
+  it("brings back a default, and keeps what it cannot write", async () => {
+    const texts = textStore();
+    const storage = memoryStorage();
+    const before = new Keeper(storage, quiet);
+    before.keep("a.md#size", "10 ft");
+    await before.flush();
+    new Keeper(neverWrites(), quiet, textJournal(texts, "first")).keep("a.md#size", undefined);
+    const full: Storage = { ...storage, change: () => Promise.reject(new Error("full")) };
+    await new Keeper(full, quiet, textJournal(texts, "second")).takeUp();
+    expect(texts.held.size).toBe(1);
+    await new Keeper(storage, quiet, textJournal(texts, "third")).takeUp();
+    expect((await loadAllEntered(storage, ["a.md"])).entered).toEqual({});
+  });
+
+  it("takes no notice of what is not its own", async () => {
+    const texts = textStore();
+    texts.setItem("bedwright:on-its-way:x", '[["no cell","y"],["a.md#z",3],{}]');
+    texts.setItem("bedwright:on-its-way:y", "not even JSON");
+    texts.setItem("somebody else's", '[["a.md#size","9 ft"]]');
+    const storage = memoryStorage();
+    await new Keeper(storage, quiet, textJournal(texts, "second")).takeUp();
+    expect((await loadAllEntered(storage, ["a.md"])).entered).toEqual({});
+    expect(texts.getItem("somebody else's")).not.toBeNull();
+  });
+});
