@@ -131,7 +131,7 @@ describe("the keyboard alone", () => {
     await working.focus();
     await page.keyboard.press("Enter");
     expect(await page.locator(".row .working[open]").count()).toBe(1);
-    expect(await page.locator(".row .working[open]").textContent()).toContain("Takes");
+    await page.locator(".row .working[open] dt", { hasText: "Takes" }).waitFor();
     const sides = page.getByLabel("sides", { exact: true });
     await sides.focus();
     await page.keyboard.press("ArrowRight");

@@ -24,10 +24,11 @@ function build(tree: Tree, builder: Builder, depth: number): Node {
   builder.left -= 1;
   if (typeof tree === "string") return document.createTextNode(tree);
   const [space, name, given, children] = tree;
-  if (!tags[space]?.has(name) || depth > most.depth || builder.left < 0)
+  const tag = space === 0 && name === "figure" ? "div" : name;
+  if (!tags[space]?.has(tag) || depth > most.depth || builder.left < 0)
     return document.createTextNode("");
   const element =
-    space === 1 ? document.createElementNS(svgSpace, name) : document.createElement(name);
+    space === 1 ? document.createElementNS(svgSpace, tag) : document.createElement(tag);
   for (const [key, value] of Object.entries(given)) put(element, key, value, builder);
   for (const child of children) element.append(build(child, builder, depth + 1));
   return element;

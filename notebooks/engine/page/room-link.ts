@@ -68,7 +68,7 @@ export class RoomLink {
   private async make(extras: readonly string[]): Promise<void> {
     const parts = extras.map((name) => this.options.code.extras[name]?.() ?? "");
     const [room, ...more] = await Promise.all([this.options.code.room(), ...parts]);
-    await this.frameReady;
+    await Promise.race([this.frameReady, tooLate()]);
     const channel = new MessageChannel();
     this.listen(channel.port1);
     this.tellFrame({ kind: "start", code: [...more, room] }, [channel.port2]);
@@ -128,4 +128,11 @@ export class RoomLink {
     // The frame's origin is opaque, so no other target can be named; the source is checked there.
     this.frame.contentWindow?.postMessage(message, "*", transfer);
   }
+}
+
+/** A frame that never says it is ready must not be waited for without end. */
+function tooLate(): Promise<never> {
+  return new Promise((_, reject) => {
+    setTimeout(() => reject(new Error("The closed room did not open within 15 seconds.")), 15_000);
+  });
 }

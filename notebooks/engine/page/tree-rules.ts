@@ -1,7 +1,10 @@
-/** What may stand in a drawing: everything that is not named here is left out. */
+/**
+ * What may stand in a drawing: everything that is not named here is left out. A chart's own figure
+ * becomes a plain block, and its heading and caption go: the page's figure has them.
+ */
 export const tags: readonly ReadonlySet<string>[] = [
   new Set(
-    "div span p b i strong em small sub sup br ul ol li dl dt dd table caption thead tbody tfoot tr th td figcaption".split(
+    "div span p b i strong em small sub sup br ul ol li dl dt dd table caption thead tbody tfoot tr th td".split(
       " ",
     ),
   ),
