@@ -43,6 +43,19 @@ describe("what is typed", () => {
     await first.context().close();
   });
 
+  it("is kept with the unit a bare number took", async () => {
+    const first = await site.page();
+    await openNotebook(first, site, "rebuild.md");
+    const heap = first.locator("#cell-rebuild-md-heap input");
+    await heap.fill("13 1/2");
+    await first.locator("#cell-rebuild-md-heap", { hasText: "382" }).waitFor();
+    expect(await heap.inputValue()).toBe("13 1/2");
+    await first.waitForTimeout(300);
+    await first.reload();
+    await expect.poll(() => heap.inputValue()).toBe("13 1/2 cu ft");
+    await first.context().close();
+  });
+
   it("belongs to the garden: another notebook that uses its tables has it too", async () => {
     const page = await site.page();
     await openNotebook(page, site, "garden.md");

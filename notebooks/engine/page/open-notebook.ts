@@ -1,5 +1,5 @@
 import { Keeper, keepAnswer, keepUnits, loadAllEntered, loadUnits } from "../store/index.ts";
-import type { CellId, Units } from "../types/index.ts";
+import type { CellId, ShownEntry, Units } from "../types/index.ts";
 import { Announcer } from "./announce.ts";
 import { type Book, openBook } from "./book.ts";
 import { contents } from "./contents.ts";
@@ -78,6 +78,7 @@ interface Opened {
 class OpenNotebook {
   private readonly book: Book;
   private readonly options: PageOptions;
+  private readonly keeper: Keeper;
   private readonly announcer = new Announcer();
   private readonly problems: GatheredProblems;
   readonly driver: Driver;
@@ -93,6 +94,7 @@ class OpenNotebook {
     this.book = book;
     this.link = link;
     this.options = options;
+    this.keeper = keeper;
     this.problems = new GatheredProblems(book);
     addEventListener("pagehide", () => void keeper.flush());
     addEventListener("visibilitychange", () => void keeper.flush());
@@ -210,6 +212,7 @@ class OpenNotebook {
     for (const id of ids) {
       const state = this.book.states.get(id);
       if (state) for (const other of this.problems.take(state)) touched.add(other);
+      if (state?.entry) this.keepUnit(id, state.entry);
     }
     this.view.update(touched);
     this.tally.update();
@@ -242,6 +245,15 @@ class OpenNotebook {
     if (this.tenths.get(cell) === tenth) return;
     this.tenths.set(cell, tenth);
     this.announcer.say(`${this.book.title(cell)}: ${words}`, 1_000);
+  }
+
+  /**
+   * A bare number is kept with the unit it took, so that it stays what it is should the field's unit
+   * ever be another. The field itself goes on showing what was typed.
+   */
+  private keepUnit(id: CellId, { text, complete }: ShownEntry): void {
+    if (complete === undefined || complete === text) return;
+    if (this.book.entered.get(id) === text) this.keeper.keep(id, complete);
   }
 
   private countCautions(): number {

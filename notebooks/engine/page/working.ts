@@ -3,6 +3,7 @@ import type { Context } from "./context.ts";
 import { button, el } from "./dom.ts";
 import { figureNodes } from "./figure-text.ts";
 import { linksTo } from "./links.ts";
+import { originsOf } from "./origins.ts";
 import { slipView } from "./slip.ts";
 import { sourceNodes } from "./sources.ts";
 
@@ -65,11 +66,12 @@ export function workingNodes(
 ): HTMLElement[] {
   const nodes: HTMLElement[] = [];
   if (state?.sum) nodes.push(el("p", { class: "sum" }, ...figureNodes(state.sum)));
-  const parts: [string, Node[]][] = [];
-  if (outline.takes.length > 0) parts.push(["Takes", linksTo(outline.takes, context)]);
-  const rules = outline.functions.flatMap(({ rule }) => (rule ? [rule] : []));
+  const parts: [string, (Node | string)[]][] = [];
+  const { takes, functions } = originsOf(outline, context.book.outline);
+  if (takes.length > 0) parts.push(["Takes", linksTo(takes, context)]);
+  const rules = functions.flatMap(({ rule }) => (rule ? [rule] : []));
   if (rules.length > 0) parts.push(["Rule", rules.map((rule) => el("div", {}, rule))]);
-  const sources = outline.functions.flatMap(({ sources }) => sources);
+  const sources = functions.flatMap(({ sources }) => sources);
   if (sources.length > 0)
     parts.push(["Source", [el("div", {}, ...sourceNodes(sources, context.sources))]]);
   if (parts.length > 0)
