@@ -31,7 +31,7 @@ export interface GardenBeds {
  * @param reading the beds as `readBeds` gives them
  * @param choices for what is blank; default: `frameChoices()`
  * @param prices the price list's lines; default: none, and timbers stay open
- * @rule each bed as `toBed` makes it
+ * @rule a filled field wins, a blank one takes the choice; wall = courses x dressed width; depth of soil = wall - 1 in bark - 1 in free
  * @source common practice
  * @example
  * gardenBeds(readBeds(readCsv("bed,length,width\nA,8 ft,1 in", "beds"))).problems.length // => 1

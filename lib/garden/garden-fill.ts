@@ -42,7 +42,7 @@ export interface GardenFill {
  * @param beds complete beds
  * @param parts what the beds are filled with: rows of the table of materials with their shares
  * @throws ProblemError where there is no part, or a row lacks a figure
- * @rule each bed as `bedFill` has it, settling as the blend does; parts by their shares of loose volume
+ * @rule in each bed: missing = inside area x (depth wanted - depth there); to order = missing / (1 - share lost in settling)
  * @source common practice
  * @example
  * const soil = published.materials.find((row) => row.material === "topsoil");

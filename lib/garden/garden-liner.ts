@@ -58,7 +58,7 @@ export interface GardenLiner extends LinerPlan {
  * @param beds complete beds
  * @param choices all with defaults
  * @throws ProblemError where a value is out of its range or no roll is wide enough
- * @rule as `linerForBeds`, with the priced roll that costs least
+ * @rule sheet of a bed = inside perimeter + one lap a join, as high as the wall and both turns; the priced roll that costs least
  * @source common practice
  * @example
  * const bed = toBed({ bed: "A", length: times(8, foot), width: times(4, foot) });

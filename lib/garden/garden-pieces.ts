@@ -32,7 +32,7 @@ export interface GardenPieces {
  * @param beds complete beds
  * @param options `prices`, `timber`, `hand`
  * @throws ProblemError where a bed's boards leave no room
- * @rule pieces of a bed as `framePieces` gives them; pieces without a timber as the prices decide
+ * @rule lap sides: ends = width - 2 thicknesses; lap ends: sides = length - 2 thicknesses; a piece without a timber takes the one priced
  * @source common practice
  * @example
  * const bed = toBed({ bed: "A", length: times(8, foot), width: times(4, foot) });

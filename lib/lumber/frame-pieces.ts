@@ -114,7 +114,7 @@ function stakeCuts({ stakes, stakeSection, stakeLength }: FrameSpec): Cut[] {
  * from 0 to 12 in (default 1 in); `capJoint` `mitred` (default) or `butted`
  * @throws ProblemError `missing`, `unreadable`, `wrong-unit`, `too-small`, `too-large` for a field;
  * `contradiction` where the boards across would take up the whole length or width
- * @rule Lap `sides`: sides as long as the bed, ends = width - 2 thicknesses. Lap `ends`: ends as wide as the bed, sides = length - 2 thicknesses. Mitred cap, to its long points: outside + 2 reaches.
+ * @rule Lap sides: sides as long as the bed, ends = width - 2 thicknesses. Lap ends: ends as wide as the bed, sides = length - 2 thicknesses. Mitred cap, to its long points: outside + 2 reaches.
  * @source common practice
  * @example
  * const section = readSection("2x12", { path: ["section"] }).value

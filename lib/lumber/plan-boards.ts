@@ -223,7 +223,7 @@ function assemble(
  *
  * @param options as of `planBoards`, and the yard's name
  * @throws ProblemError as `planBoards` does
- * @rule As `planBoards`, over the boards of one yard and the kept ones.
+ * @rule Least sum of prices over the boards of one yard, with the kept ones free.
  * @source common practice
  * @example
  * const section = readSection("2x12", { path: ["section"] }).value

@@ -146,7 +146,7 @@ export interface BoardItem {
  * Reads a section with its timber, as the column `item` of a price list has it. Gives the section
  * and the timber in small letters; no timber where none is written.
  *
- * @rule A section, then the timber's name: `2x12 treated`.
+ * @rule A section, then the timber's name: 2x12 treated.
  * @source common practice
  * @example
  * readBoardItem("2x12 treated", { path: ["item"] }).value.timber // => "treated"

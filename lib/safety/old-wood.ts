@@ -99,7 +99,7 @@ export function mayHoldArsenic(facts: OldBoardFacts): boolean {
  * @param facts what is known of the board; `because`: which it is
  * @returns the cautions, each once
  * @throws ProblemError where a fact is of the wrong kind, or the year not from 1800 to 2200
- * @rule Arsenic as `mayHoldArsenic`; a sawn old board is searched for metal; treated dust is kept off.
+ * @rule Treated before 2004 may hold arsenic; a sawn old board is searched for metal; treated dust is kept off.
  * @source epa-cca-2003, gtr-190, common practice
  * @example
  * cautionsForOldBoard({ treated: false, sawn: true }).map((caution) => caution.id) // => ["nails-in-old-boards"]

@@ -35,7 +35,7 @@ export interface BagsOrBulk {
  * 1,000,000, and optional `from`, `step`, `limit` (numbers of sizes or volumes), `delivery`.
  * @throws ProblemError naming every field that is missing, of another kind or out of range; where
  * bags are sold in parts (`contradiction`); where the offers have two currencies (`mixed-currency`).
- * @rule count = need / size rounded up to the step, at least `from`; cost = price x count, rounded to the minor unit, + delivery
+ * @rule count = need / size rounded up to the step, at least the least order; cost = price x count, rounded to the minor unit, + delivery
  * @source common practice
  * @example
  * const offers = [
