@@ -1,3 +1,4 @@
+export { type BarsDrawingOptions, barsDrawing, type DrawnAmount } from "./bars-drawing.ts";
 export { bedInSection } from "./bed-in-section.ts";
 export type { DrawnBed } from "./bed-places.ts";
 export { type BedsDrawingOptions, bedsFromAbove } from "./beds-from-above.ts";

@@ -1,5 +1,16 @@
-import { inch, times } from "../../../lib/index.ts";
-import { choice, count, label, length, name, number, remark, type Sizes, yesNo } from "./leaves.ts";
+import { inch, money, times } from "../../../lib/index.ts";
+import {
+  choice,
+  count,
+  label,
+  length,
+  name,
+  number,
+  remark,
+  type Sizes,
+  volume,
+  yesNo,
+} from "./leaves.ts";
 import { but, list, type Part, record, variant } from "./shape.ts";
 import type { FolderCases } from "./walk.ts";
 
@@ -66,7 +77,46 @@ const layer = (depth: string) =>
     kind: choice("compost", { optional: true }),
   });
 
+// Amounts of any kind can be drawn, one kind at a time: the first says which.
+const amount = record({
+  name: name("boards"),
+  amount: but(volume("3 cu ft", fromNothing), variant("another dimension", times(inch, 3), "fine")),
+});
+
 export const drawingCases: FolderCases = {
+  barsDrawing: {
+    takes: {
+      amounts: list([amount], { empty: "fine" }),
+      options: record(
+        { ...options, title: but(name("Fill"), variant("nothing", undefined, "fine")) },
+        { optional: true },
+      ),
+    },
+    together: [
+      {
+        what: "two kinds",
+        with: {
+          amounts: [
+            { name: "boards", amount: money(3, "USD") },
+            { name: "soil", amount: times(inch, 4) },
+          ],
+        },
+        outcome: "wrong-unit",
+        at: ["amounts", 2, "amount"],
+      },
+      {
+        what: "two currencies",
+        with: {
+          amounts: [
+            { name: "boards", amount: money(3, "USD") },
+            { name: "soil", amount: money(4, "EUR") },
+          ],
+        },
+        outcome: "mixed-currency",
+        at: ["amounts", 2, "amount"],
+      },
+    ],
+  },
   bedInSection: {
     takes: {
       bed: record({
