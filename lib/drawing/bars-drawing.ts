@@ -20,6 +20,7 @@ export interface DrawnAmount {
   readonly amount: Quantity;
 }
 
+/** How the bars are drawn. */
 export interface BarsDrawingOptions extends DrawingOptions {
   /** What the bars show. Default: `Amounts`. */
   readonly title?: string;
