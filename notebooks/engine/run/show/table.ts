@@ -28,15 +28,19 @@ export function showRecords(
   { without = asideKeys, limit = limits.rows }: RecordsOptions = {},
 ): ShownTable {
   const items = itemsOf(value, limit);
-  const keys = columnKeys(items, without);
-  const rows = items.map((item) =>
-    keys.map((key) => inlineFigure(isObject(item) ? property(item, key) : undefined, host, units)),
-  );
+  const valueOf = (item: unknown, key: string) =>
+    isObject(item) ? property(item, key) : undefined;
+  const all = columnKeys(items, without).map((key) => {
+    const values = items.map((item) => valueOf(item, key));
+    return { key, values, figures: values.map((value) => inlineFigure(value, host, units)) };
+  });
+  // A column in which nothing is said takes room from those that say something.
+  const columns = all.filter(({ figures }) => figures.some(({ text }) => text !== ""));
   const count = tried(() => value.length, items.length);
   return {
     kind: "table",
-    columns: keys.map((key, index) => columnOf(key, rows, index)),
-    rows,
+    columns: columns.map(columnOf),
+    rows: items.map((_, at) => columns.flatMap(({ figures }) => figures[at] ?? [])),
     more: count - items.length,
   };
 }
@@ -51,17 +55,25 @@ function columnKeys(items: readonly unknown[], without: ReadonlySet<string>): re
   return [...keys].slice(0, limits.columns);
 }
 
-function columnOf(key: string, rows: readonly (readonly Figure[])[], index: number): ShownColumn {
-  const figures = rows.map((row) => row[index]).filter((figure) => figure && figure.text !== "");
-  const units = new Set(figures.map((figure) => figure?.unit ?? ""));
+interface Column {
+  readonly key: string;
+  readonly values: readonly unknown[];
+  readonly figures: readonly Figure[];
+}
+
+function columnOf({ key, values, figures }: Column): ShownColumn {
+  const filled = figures.filter(({ text }) => text !== "");
+  const units = new Set(filled.map((figure) => figure.unit));
   const [unit = ""] = units;
-  // "no price" among sums leaves the column one of figures.
-  const numeric = figures.filter((figure) => figure && isNumeric(figure)).length;
+  // Names stand at the left though they be digits; "no price" among sums leaves a column of figures.
+  const numeric = figures.filter(
+    (figure, at) => typeof values[at] !== "string" && isNumeric(figure),
+  );
   return {
     key,
     title: titleOf(key),
     unit: units.size === 1 ? unit : "",
-    align: numeric > 0 && 2 * numeric > figures.length ? "right" : "left",
+    align: numeric.length > 0 && 2 * numeric.length > filled.length ? "right" : "left",
   };
 }
 
