@@ -6,8 +6,8 @@ import { onPaper } from "./on-paper.ts";
 type ShownTable = Extract<Shown, { readonly kind: "table" }>;
 
 /** A longer table is folded to its first rows; the rest is drawn when asked for, and on paper. */
-const foldedFrom = 20;
-const shownFolded = 12;
+const foldedFrom = 40;
+const shownFolded = 24;
 
 /**
  * A table of results: words left, figures right, the unit in the head where a column shares it.
