@@ -28,10 +28,10 @@ export function showRecords(
   { without = asideKeys, limit = limits.rows }: RecordsOptions = {},
 ): ShownTable {
   const items = itemsOf(value, limit);
-  const valueOf = (item: unknown, key: string) =>
+  const partOf = (item: unknown, key: string) =>
     isObject(item) ? property(item, key) : undefined;
   const all = columnKeys(items, without).map((key) => {
-    const values = items.map((item) => valueOf(item, key));
+    const values = items.map((item) => partOf(item, key));
     return { key, values, figures: values.map((value) => inlineFigure(value, host, units)) };
   });
   // A column in which nothing is said takes room from those that say something.
