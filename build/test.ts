@@ -1,7 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { needChromium } from "./chromium.ts";
+import { needChromium, needPdfReader } from "./chromium.ts";
 import { countPublished, type TestFile } from "./published-count.ts";
 import { out, root } from "./root.ts";
 
@@ -19,6 +19,7 @@ function step(script: string): boolean {
 }
 
 const chromium = needChromium();
+needPdfReader();
 mkdirSync(out, { recursive: true });
 const built = step("build/build.ts");
 const checked = step("build/check.ts");

@@ -28,8 +28,7 @@ export function showRecords(
   { without = asideKeys, limit = limits.rows }: RecordsOptions = {},
 ): ShownTable {
   const items = itemsOf(value, limit);
-  const partOf = (item: unknown, key: string) =>
-    isObject(item) ? property(item, key) : undefined;
+  const partOf = (item: unknown, key: string) => (isObject(item) ? property(item, key) : undefined);
   const all = columnKeys(items, without).map((key) => {
     const values = items.map((item) => partOf(item, key));
     return { key, values, figures: values.map((value) => inlineFigure(value, host, units)) };
