@@ -13,6 +13,8 @@ export interface LiveCell {
   /** What its formula gave when that is an entry. */
   entry: Entry | undefined;
   value: unknown;
+  /** The readings of tables its formula made on the way to the value, whatever became of them. */
+  readings: readonly object[];
   /** What went wrong in the cell itself; what it waits for is worked out when it is shown. */
   failure: unknown;
   status: "none" | "value" | "failed" | "waits";
@@ -41,6 +43,7 @@ function liveCell(cell: CompiledCell): LiveCell {
     keys: { formula: `${cell.id} formula`, value: cell.id },
     entry: undefined,
     value: undefined,
+    readings: [],
     failure: undefined,
     status: "none",
     pending: new Set(),
@@ -68,7 +71,11 @@ export function failed(
   error: unknown,
   input: string | undefined,
 ): void {
-  if (key === live.keys.formula) live.entry = undefined;
+  if (key === live.keys.formula) {
+    live.entry = undefined;
+    // It was not run at all, so what an earlier run read counts no more.
+    if (input !== undefined) live.readings = [];
+  }
   // That the value fails for want of its formula says nothing new.
   if (input === live.keys.formula) return;
   live.status = input === undefined ? "failed" : "waits";

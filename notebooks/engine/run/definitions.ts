@@ -4,6 +4,7 @@ import { isEntry, readEntry, readTable } from "./entries.ts";
 import type { Definition, Graph } from "./graph.ts";
 import { beginRun } from "./long-work.ts";
 import { fixedValue, keyOf, makeFunction } from "./made.ts";
+import { notingReadings } from "./noting-readings.ts";
 import { SameInputs } from "./same-inputs.ts";
 
 export interface DefinitionsContext {
@@ -78,15 +79,18 @@ export class Definitions {
 
   #runner(live: LiveCell): Definition {
     let made: ReturnType<typeof makeFunction> | undefined;
-    const same = new SameInputs();
+    const same = new SameInputs<readonly object[]>();
     return (...values) => {
       const known = same.recall(values);
       live.reused = known !== undefined;
-      if (known) return known.value;
+      if (known) {
+        live.readings = known.aside;
+        return known.value;
+      }
       this.#context.starting(live.cell.id);
       made ??= makeFunction(live.cell);
       const given = made(...this.#arguments(live, values));
-      same.remember(values, given);
+      same.remember(values, given, live.readings);
       return given;
     };
   }
@@ -98,11 +102,15 @@ export class Definitions {
       calls,
     });
     live.run = run;
+    const readings: object[] = [];
+    live.readings = readings;
     let next = 0;
     return live.cell.inputs.map(({ from }) => {
       if (keyOf(from) !== undefined) return values[next++];
       const slow = "library" in from && Object.hasOwn(host.longWork, from.library);
-      return slow ? run.stand(from.library) : fixedValue(from, host);
+      if (slow) return run.stand(from.library);
+      const fixed = fixedValue(from, host);
+      return "library" in from ? notingReadings(fixed, readings) : fixed;
     });
   }
 }

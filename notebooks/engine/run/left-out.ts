@@ -1,6 +1,7 @@
 import type { CellId } from "../types/index.ts";
 import type { LiveCell } from "./cell.ts";
-import { isList, isObject, property } from "./show/safe.ts";
+import { isReading, readingRows } from "./show/reading.ts";
+import { isObject, property } from "./show/safe.ts";
 import { wordsOf } from "./show/title.ts";
 
 /** Rows of tables that could not be read and were left out: by table, how many of how many. */
@@ -12,8 +13,8 @@ export function leftOutBy(cells: ReadonlyMap<CellId, LiveCell>): ReadonlyMap<Cel
   // Cells stand after all they take, so one pass is enough.
   for (const [id, live] of cells) {
     const parts = live.cell.takes.flatMap((taken) => [...(found.get(taken) ?? [])]);
-    const own = live.status === "value" ? ownLeftOut(live.value) : undefined;
-    if (own !== undefined) parts.push(own);
+    const own = live.status === "value" ? [live.value, ...live.readings] : [];
+    parts.push(...own.flatMap(ownLeftOut));
     if (parts.length > 0) found.set(id, new Map(parts));
   }
   return found;
@@ -27,12 +28,11 @@ export function leftOutOf(leftOut: LeftOut | undefined): string | undefined {
     .join(", ");
 }
 
-function ownLeftOut(value: unknown): [string, { kept: number; given: number }] | undefined {
-  if (!isObject(value) || property(value, "kind") !== "reading") return undefined;
-  const [table, rows, given] = ["table", "rows", "given"].map((key) => property(value, key));
-  if (typeof table !== "string" || !isList(rows) || typeof given !== "number") {
-    return undefined;
-  }
+function ownLeftOut(value: unknown): [string, { kept: number; given: number }][] {
+  const rows = readingRows(value);
+  if (!isReading(value) || rows === undefined) return [];
+  const [table, given] = ["table", "given"].map((key) => property(value, key));
+  if (typeof table !== "string" || typeof given !== "number") return [];
   const kept = new Set(rows.map((row, index) => (isObject(row) ? property(row, "row") : index)));
-  return kept.size < given ? [table, { kept: kept.size, given }] : undefined;
+  return kept.size < given ? [[table, { kept: kept.size, given }]] : [];
 }

@@ -3,7 +3,7 @@ import type { LiveCell } from "./cell.ts";
 import { entryProblem, showEntry } from "./entries.ts";
 import { documentError, thrownError, waitsError } from "./failures.ts";
 import { leftOutBy, leftOutOf } from "./left-out.ts";
-import { cautionsOf, problemsOf } from "./show/asides.ts";
+import { cautionsOf, problemsOf, remarksOf } from "./show/asides.ts";
 import { show } from "./show/show.ts";
 import { refusedTables } from "./strict.ts";
 import { sumOf } from "./sum.ts";
@@ -69,8 +69,15 @@ export class Reporter {
     const { cell } = live;
     const error = this.#errorOf(live, around.refused);
     if (error === undefined && live.status !== "value") return undefined;
-    const problems = error === undefined ? problemsOf(live.value, this.#host) : error.problems;
-    const known = { id: cell.id, cautions: cautionsOf(live.value), problems };
+    const values = [live.value, ...live.readings];
+    const problems = error === undefined ? problemsOf(values, this.#host) : error.problems;
+    const remarks = remarksOf(values);
+    const known = {
+      id: cell.id,
+      cautions: cautionsOf(live.value),
+      problems,
+      ...(remarks.length > 0 ? { remarks } : {}),
+    };
     const entry = this.#entryOf(live, around);
     if (error !== undefined) return { ...known, error, ...(entry ? { entry } : {}) };
     if (entry !== undefined) return { ...known, entry };

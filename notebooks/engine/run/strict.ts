@@ -1,7 +1,7 @@
 import type { CellError, CellId, Host, ShownProblem } from "../types/index.ts";
 import type { LiveCell } from "./cell.ts";
 import { problemsOf } from "./show/asides.ts";
-import { isObject, property } from "./show/safe.ts";
+import { isReading } from "./show/reading.ts";
 
 /**
  * The tables that some reading found problems in, each with an error that lists them all. Which
@@ -13,8 +13,8 @@ export function refusedTables(
 ): ReadonlyMap<CellId, CellError> {
   const found = new Map<CellId, Map<string, ShownProblem>>();
   for (const live of cells.values()) {
-    if (live.status !== "value" || !isReading(live.value)) continue;
-    for (const problem of problemsOf(live.value, host)) {
+    const readings = [live.value, ...live.readings].filter(isReading);
+    for (const problem of problemsOf(readings, host)) {
       const table = tableOf(live, String(problem.path[0]), cells);
       if (table === undefined) continue;
       const list = found.get(table) ?? new Map<string, ShownProblem>();
@@ -35,10 +35,6 @@ function refusal(
 ): CellError {
   const message = problems.map(({ sentence }) => sentence).join("\n");
   return { kind: "problems", message, file, line, names: [name], problems };
-}
-
-function isReading(value: unknown): boolean {
-  return isObject(value) && property(value, "kind") === "reading";
 }
 
 /** The table of that name among all that a cell rests on. */

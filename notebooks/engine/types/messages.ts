@@ -1,6 +1,13 @@
 import type { Surroundings, Units } from "./host.ts";
 import type { DocumentProblem, Hints, Notebook } from "./notebook.ts";
-import type { CellError, Shown, ShownCaution, ShownEntry, ShownProblem } from "./shown.ts";
+import type {
+  CellError,
+  Shown,
+  ShownCaution,
+  ShownEntry,
+  ShownProblem,
+  ShownRemark,
+} from "./shown.ts";
 import type { TableText } from "./table-text.ts";
 
 /** A cell of any of the open documents: `rebuild.md#total`. */
@@ -131,6 +138,8 @@ export interface CellState {
   readonly cautions: readonly ShownCaution[];
   /** Problems this cell reports about fields of tables or entries, its own or others'. */
   readonly problems: readonly ShownProblem[];
+  /** What this cell found worth knowing about tables, as a column that is not used. */
+  readonly remarks?: readonly ShownRemark[];
   /** "13 of 14 beds", where rows of a table it rests on were left out. */
   readonly leftOut?: string;
 }

@@ -103,6 +103,12 @@ export interface ShownProblem extends EngineProblem {
   readonly sentence: string;
 }
 
+/** Something that was understood, but is worth knowing: a column that is not used. */
+export interface ShownRemark {
+  readonly path: EngineProblem["path"];
+  readonly text: string;
+}
+
 /** Why a cell has no value. */
 export interface CellError {
   /** `waits` for a cell that names another that has an error. */

@@ -187,6 +187,77 @@ describe("tables", () => {
   });
 });
 
+describe("a reading made on the way", () => {
+  const part = table("sizes", "size\n3\nx\n5") + cell("count", "readSizes(sizes).rows.length");
+
+  it("still tells what was left out, and its problems", async () => {
+    const { session } = open(part + cell("twice", "count * 2"));
+    await session.settled();
+    expect(session.value("a.md#count")).toBe(2);
+    expect(session.state("a.md#twice")?.leftOut).toBe("2 of 3 sizes");
+    expect(session.state("a.md#count")?.problems.map(({ path }) => path)).toEqual([
+      ["sizes", 2, "size"],
+    ]);
+  });
+
+  it("makes the table an error when strict, and also where the formula fails after it", async () => {
+    const failing = cell("fails", "readSizes(sizes).rows[9].size");
+    for (const text of [part, table("sizes", "size\n3\nx") + failing]) {
+      const { session } = open(text, { strict: true });
+      await session.settled();
+      expect(session.state("a.md#sizes")?.error?.problems).toHaveLength(1);
+    }
+  });
+
+  it("is forgotten with the run it belongs to", async () => {
+    const { session } = open(
+      part +
+        cell("size", 'wholeEntry("4")') +
+        cell("some", "size > 3 ? readSizes(sizes).given : 0"),
+    );
+    await session.settled();
+    expect(session.state("a.md#some")?.problems).toHaveLength(1);
+    session.enter({ "a.md#size": "2" });
+    await session.settled();
+    expect(session.state("a.md#some")?.problems).toEqual([]);
+    session.enter({ "a.md#size": "lots" });
+    await session.settled();
+    session.enter({ "a.md#size": "2", "a.md#sizes": "size\n3" });
+    await session.settled();
+    expect(session.state("a.md#count")).not.toHaveProperty("leftOut");
+  });
+
+  it("is known again where the formula need not run", async () => {
+    const { session, started } = open(
+      part +
+        cell("size", 'wholeEntry("4")') +
+        cell("big", "size > 3") +
+        cell("some", "big ? readSizes(sizes).given : 0"),
+    );
+    await session.settled();
+    started.length = 0;
+    session.enter({ "a.md#size": "9" });
+    await session.settled();
+    expect(started).toEqual(["a.md#big"]);
+    expect(session.state("a.md#some")?.problems).toHaveLength(1);
+  });
+});
+
+describe("remarks", () => {
+  const remark = '{ path: ["sizes", "colour"], text: "The column is not used." }';
+
+  it("are told with the cell that found them, each once", async () => {
+    const { session } = open(
+      cell("a", `({ rows: 1, remarks: [${remark}, ${remark}, { text: 3 }] })`) + cell("b", "2 + 3"),
+    );
+    await session.settled();
+    expect(session.state("a.md#a")?.remarks).toEqual([
+      { path: ["sizes", "colour"], text: "The column is not used." },
+    ]);
+    expect(session.state("a.md#b")).not.toHaveProperty("remarks");
+  });
+});
+
 describe("what was handed over", () => {
   it("lists the cells before anything runs", () => {
     const { session } = open(cell("wide", "span(2)") + cell("twice", "[wide, wide]"));

@@ -1,4 +1,10 @@
-import type { EngineProblem, Host, ShownCaution, ShownProblem } from "../../types/index.ts";
+import type {
+  EngineProblem,
+  Host,
+  ShownCaution,
+  ShownProblem,
+  ShownRemark,
+} from "../../types/index.ts";
 import { withSentence } from "../failures.ts";
 import { limits } from "./limits.ts";
 import { capped, isList, isObject, itemsOf, ownKeys, property } from "./safe.ts";
@@ -38,12 +44,28 @@ export function cautionOf(value: unknown): ShownCaution | undefined {
   };
 }
 
-/** The problems a value carries about fields of tables and entries. */
-export function problemsOf(value: unknown, host: Host): readonly ShownProblem[] {
-  return gathered(value, "problems", limits.problems).flatMap((item) => {
-    const problem = problemOf(item);
-    return problem === undefined ? [] : [withSentence(problem, host)];
-  });
+/** The problems that values carry about fields of tables and entries, each once. */
+export function problemsOf(values: readonly unknown[], host: Host): readonly ShownProblem[] {
+  const found = values.flatMap((value) => gathered(value, "problems", limits.problems));
+  const problems = found.flatMap((item) => problemOf(item) ?? []);
+  return eachOnce(problems).map((problem) => withSentence(problem, host));
+}
+
+/** The remarks that values carry, each once: what was understood, but is worth knowing. */
+export function remarksOf(values: readonly unknown[]): readonly ShownRemark[] {
+  const found = values.flatMap((value) => gathered(value, "remarks", limits.problems));
+  return eachOnce(found.flatMap((item) => remarkOf(item) ?? []));
+}
+
+function remarkOf(value: unknown): ShownRemark | undefined {
+  if (!isObject(value)) return undefined;
+  const [path, text] = [property(value, "path"), property(value, "text")];
+  if (!isText(text) || !isPath(path)) return undefined;
+  return { path: itemsOf(path, 12) as ShownRemark["path"], text: capped(text, limits.text) };
+}
+
+function eachOnce<T>(records: readonly T[]): readonly T[] {
+  return [...new Map(records.map((record) => [JSON.stringify(record), record])).values()];
 }
 
 /** A problem made again from its plain parts; undefined where it is none. */

@@ -1,4 +1,5 @@
 import type { Host, TableText, Units } from "../../types/index.ts";
+import { readingRows } from "./reading.ts";
 import { isA, isList, isObject, itemsOf, ownKeys, plainText, property, tried } from "./safe.ts";
 import { frameRows, isTableText } from "./show.ts";
 
@@ -42,11 +43,7 @@ function jsonObject(value: object, place: Place): unknown {
   if (isA(value, Date)) return tried(() => value.toISOString(), null);
   if (isA(value, Set)) return list([...value]);
   if (isA(value, Map)) return fields([...value], place);
-  if (property(value, "kind") === "reading") {
-    const rows = property(value, "rows");
-    if (isList(rows)) return list(rows);
-  }
-  const rows = frameRows(value);
+  const rows = readingRows(value) ?? frameRows(value);
   if (rows !== undefined) return list(rows);
   if (property(value, "nodeType") === 1) return "a drawing";
   const drawing = property(value, "kind") === "drawing";

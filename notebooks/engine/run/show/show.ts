@@ -4,6 +4,7 @@ import { showDrawing, showElement } from "./drawing.ts";
 import { figureOf } from "./figure.ts";
 import { asideKeys } from "./inline.ts";
 import { briefly, limits } from "./limits.ts";
+import { readingRows } from "./reading.ts";
 import {
   capped,
   isA,
@@ -107,12 +108,6 @@ function shownList(value: readonly unknown[], place: Place): Shown {
     items: first.map((item) => shown(item, place)),
     more: count - first.length,
   };
-}
-
-/** The typed rows of a reading, as the library's readers give them. */
-export function readingRows(value: object): readonly unknown[] | undefined {
-  const rows = property(value, "rows");
-  return property(value, "kind") === "reading" && isList(rows) ? rows : undefined;
 }
 
 /** The rows of a table of columns, as arquero makes them. */

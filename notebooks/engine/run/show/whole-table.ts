@@ -1,6 +1,7 @@
 import type { Host, ShownColumn, Units } from "../../types/index.ts";
+import { readingRows } from "./reading.ts";
 import { isList } from "./safe.ts";
-import { frameRows, isTableText, readingRows, withoutRow } from "./show.ts";
+import { frameRows, isTableText, withoutRow } from "./show.ts";
 import { isRecords, showRecords } from "./table.ts";
 
 /** A table with all its rows, as texts. */
