@@ -19,7 +19,9 @@ export function errorView(
       el("b", {}, title),
       ` ${error.message.charAt(0).toLowerCase()}${error.message.slice(1)}`,
     );
-  const said = error.kind === "stopped" ? stoppedWords(title) : brokenWords(error, title);
+  const elsewhere = isElsewhere(error, outline);
+  const said =
+    error.kind === "stopped" ? stoppedWords(title) : brokenWords(error, title, elsewhere);
   const slip = el("div");
   const open = button("Open the cell", () => {
     const shown = slip.childNodes.length > 0;
@@ -32,7 +34,7 @@ export function errorView(
     "div",
     { class: "broken" },
     ...said,
-    formulaLine(error, outline, context),
+    elsewhere ? undefined : formulaLine(error, outline, context),
     el("p", { class: "foot" }, again, outline && open, el("span", {}, whoWaits(outline, context))),
     slip,
   );
@@ -49,8 +51,23 @@ function stoppedWords(title: string): HTMLElement[] {
   ];
 }
 
-function brokenWords({ message, kind, line, file }: CellError, title: string): HTMLElement[] {
-  const where = kind === "problems" || line === 0 ? "" : ` Line ${line} of ${file}:`;
+/**
+ * Whether what is wrong stands somewhere else than in the formula: in a field of a table or an
+ * entry. Problems of the formula's own arithmetic have no place of their own, or name the cell.
+ */
+function isElsewhere({ kind, problems }: CellError, outline: OutlineCell | undefined): boolean {
+  return (
+    kind === "problems" &&
+    !problems.every(({ path: [at] }) => at === undefined || at === outline?.name)
+  );
+}
+
+function brokenWords(
+  { message, line, file }: CellError,
+  title: string,
+  elsewhere: boolean,
+): HTMLElement[] {
+  const where = elsewhere || line === 0 ? "" : ` Line ${line} of ${file}:`;
   const [first = "", ...more] = message.split("\n");
   return [
     el("p", {}, el("b", {}, `${title} can’t be worked out.`), where),
@@ -65,7 +82,7 @@ function formulaLine(
   outline: OutlineCell | undefined,
   { book }: Context,
 ): HTMLElement | undefined {
-  if (kind === "problems" || kind === "stopped" || !outline) return undefined;
+  if (kind === "stopped" || !outline) return undefined;
   const block = book.block(outline.id);
   if (block?.kind !== "cell") return undefined;
   const text = block.formula.split("\n")[line - block.formulaLine];
