@@ -36,6 +36,12 @@ function localDay(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
+// Whoever reads the output may stop before its end, as `head` does: that is no failure.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit(process.exitCode ?? 0);
+});
+
 process.exitCode = await commandLine({
   argv: process.argv.slice(2),
   makeHost: () => {

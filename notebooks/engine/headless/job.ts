@@ -1,8 +1,8 @@
-import { readFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { documentsNeeded, readNotebook } from "../document/index.ts";
 import type { Surroundings } from "../types/index.ts";
 import type { Asked, Format } from "./arguments.ts";
+import { fileText } from "./file-text.ts";
 import type { Located } from "./locate.ts";
 import { WrongUsage } from "./usage.ts";
 
@@ -55,9 +55,7 @@ async function documentTexts({ main, read }: Located): Promise<Record<string, st
 }
 
 async function tableText(path: string, name: string): Promise<string> {
-  try {
-    return await readFile(path, "utf8");
-  } catch {
-    throw new WrongUsage(`--table ${name}: ${path} cannot be read.`);
-  }
+  const text = await fileText(path);
+  if (text === undefined) throw new WrongUsage(`--table ${name}: ${path} cannot be read.`);
+  return text;
 }

@@ -126,7 +126,9 @@ function inCleanWords(error: unknown): string {
 
 function messageOf(error: unknown): string {
   try {
-    return (error instanceof Error ? String(error.message) : String(error)).slice(0, 2000);
+    const known = typeof error === "object" && error !== null && "message" in error;
+    if (!known && typeof error === "object") return "";
+    return String(known ? error.message : error).slice(0, 2000);
   } catch {
     return "";
   }

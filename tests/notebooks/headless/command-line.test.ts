@@ -1,3 +1,4 @@
+import { writeFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Installed, install } from "./started.ts";
 
@@ -220,7 +221,9 @@ describe("errors", () => {
 
   it.each([
     ["an unknown cell, with those there are", ["sheet", "--cell", "fil"], "fill, isDeep, never"],
-    ["an unknown option", ["sheet", "--jsno"], "--jsno"],
+    ["an unknown option", ["sheet", "--jsno"], "--jsno is no option."],
+    ["an option without its text", ["sheet", "--cell"], "--cell needs something after it."],
+    ["a text where none is taken", ["sheet", "--json=x"], "--json takes nothing after it."],
     ["other units", ["sheet", "--units", "stone"], "us or metric"],
     ["a day that is none", ["sheet", "--today", "2026-02-30"], "2026-04-25"],
     ["a set without a text", ["sheet", "--set", "depth"], "NAME=TEXT"],
@@ -242,6 +245,87 @@ describe("errors", () => {
 
   it("refuse a notebook without pinned cells unless one is named", async () => {
     expect((await run("plot")).code).toBe(2);
+  });
+});
+
+describe("what was given", () => {
+  it("is said to be bad though nothing asked for needs it", async () => {
+    const { code, out, err } = await run("sheet", "--set", "depth=lots", "--cell", "system");
+    expect([code, out]).toEqual([0, "System: us\n"]);
+    expect(err).toMatch(/^depth \(plot\.md, line \d+\):\n.*“lots”/);
+  });
+
+  it("is not lost by being called what every record has", async () => {
+    here.write("home/mine.csv", "bed,length,width\n");
+    for (const args of [
+      ["--set", "__proto__=2"],
+      ["--table", "__proto__=mine.csv"],
+    ])
+      expect((await run("sheet", ...args, "--cell", "isDeep")).err).toContain("“__proto__”");
+  });
+
+  it("is refused where it is no UTF-8 text, be it a table or a notebook", async () => {
+    const latin = Buffer.from("bed,length,width\nM\xfcller,8 ft,4 ft\n", "latin1");
+    writeFileSync(here.write("home/latin.csv", ""), latin);
+    const table = await run("sheet", "--table", "beds=latin.csv", "--cell", "sizes");
+    expect(table).toMatchObject({ code: 2, out: "" });
+    expect(table.err).toContain("latin.csv is not UTF-8 text");
+    writeFileSync(here.write("home/latin.md", ""), latin);
+    expect((await run("latin.md", "--trust")).err).toContain("latin.md is not UTF-8 text");
+  });
+
+  it("has its unused columns named, and bad rows found wherever it is read", async () => {
+    const short = `# Short\n\n\`\`\`csv table beds\nbed,length,width\nA,8 ft,4 ft\n\`\`\`\n\n${cell("count", "readBeds(beds).rows.length")}${cell("twice", "count * 2")}`;
+    const file = here.write("home/short.md", short);
+    here.write("home/wide.csv", "bed,length,width,corses\nA,8 ft,4 ft,2\n");
+    const noted = await run(file, "--trust", "--table", "beds=wide.csv", "--cell", "twice");
+    expect([noted.code, noted.out]).toEqual([0, "Twice: 2\n"]);
+    expect(noted.err).toMatch(/^Note: beds, corses: .*not used/);
+    here.write("home/bad.csv", "bed,length,width\nA,8 ft,4 ft\nB,6 fot,4 ft\n");
+    const bad = await run(file, "--trust", "--table", "beds=bad.csv", "--cell", "twice");
+    expect([bad.code, bad.out]).toEqual([1, ""]);
+    expect(bad.err).toContain("beds, row 2, length");
+  });
+});
+
+describe("large and odd output", () => {
+  const many = cell(
+    "many",
+    "Array.from({ length: 200000 }, (_, at) => ({ at, blank: null, words: at === 0 ? 'word '.repeat(200) : '' }))",
+  );
+  let file: string;
+  beforeAll(() => {
+    file = here.write("home/many.md", `# Many\n\n${many}${cell("one", "[{ a: 1 }]")}`);
+  });
+
+  it("prints every row and letter, and keeps blank columns in CSV", async () => {
+    const text = await run(file, "--trust", "--cell", "many");
+    expect(text.code).toBe(0);
+    expect(text.out.trimEnd().split("\n")).toHaveLength(200_002);
+    const csv = (await run(file, "--trust", "--csv", "--cell", "many")).out.split("\n");
+    expect(csv[0]).toBe("at,blank,words");
+    expect(csv[1]).toContain("word ".repeat(199));
+    const json = JSON.parse((await run(file, "--trust", "--json", "--cell", "many")).out);
+    expect(json.many).toHaveLength(200_000);
+  });
+
+  it("gives a table's text as CSV with its own decimals, and lists the tables where one is wanted", async () => {
+    here.write("home/euro.csv", "bed;length;width\nZ;2,4 m;1,2 m\n");
+    const own = await run("sheet", "--table", "beds=euro.csv", "--csv", "--cell", "beds");
+    expect(own.out).toMatch(/^bed;length;width\n/);
+    const none = await run("sheet", "--csv", "--cell", "isDeep");
+    expect(none.err).toContain("The tables here: beds, rows, sizes.");
+  });
+
+  it("is no failure where whoever reads it stops early", async () => {
+    expect(await here.runUnread(["run", file, "--trust", "--cell", "many"])).toEqual({
+      code: 0,
+      err: "",
+    });
+    expect(await here.runUnread(["run", "sheet", "--cell", "isDeep"])).toEqual({
+      code: 0,
+      err: "",
+    });
   });
 });
 

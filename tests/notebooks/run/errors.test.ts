@@ -57,7 +57,12 @@ describe("errors belong to their cell", () => {
     expect((await errorOf(cell("a", "if (true) throw undefined;\nreturn 1;")))?.message).toBe(
       "a: undefined",
     );
-    expect((await errorOf(cell("a", "if (true) throw {};\nreturn 1;")))?.kind).toBe("formula");
+    expect((await errorOf(cell("a", "if (true) throw {};\nreturn 1;")))?.message).toBe(
+      "a: something was thrown that has no message.",
+    );
+    expect(
+      (await errorOf(cell("a", 'if (true) throw { message: "no soil" };\nreturn 1;')))?.message,
+    ).toBe("a: no soil");
     const hostile =
       "if (true) throw { get message() { throw 1 }, toString() { throw 2 } };\nreturn 1;";
     expect((await errorOf(cell("a", hostile)))?.message).toMatch(/^a: /);
