@@ -12,9 +12,7 @@ export interface HostParts {
   /** The published tables' files, by path; `made:data` in a bundle. */
   readonly data: Readonly<Record<string, string>>;
   /** Rules and sources of the library's functions; `made:rules` in a bundle. */
-  readonly rules?: readonly { name: string; rule?: string; sources: readonly string[] }[];
-  /** Sources in one line each; `made:sources` in a bundle. */
-  readonly sources?: Readonly<Record<string, string>>;
+  readonly rules?: readonly NameDoc[];
   /** Names that are only loaded where a notebook asks for them: `Plot`, `aq`. */
   readonly extras?: Readonly<Record<string, unknown>>;
   /** Set as on a page, or as people type. Default `plain`. */
@@ -23,7 +21,7 @@ export interface HostParts {
 
 /** Ties the library, the field makers and the data into what the engine hands to cells. */
 export function makeHost(parts: HostParts): Host {
-  const { data, rules = [], sources = {}, extras = {}, style = "plain" } = parts;
+  const { data, rules = [], extras = {}, style = "plain" } = parts;
   return {
     names: Object.freeze({ ...lib, ...fields, published: loadPublished(data), ...extras }),
     longWork: Object.fromEntries(
@@ -37,13 +35,8 @@ export function makeHost(parts: HostParts): Host {
     problemsOf: lib.problemsOf,
     readCsv: lib.readCsv,
     writeCsv: lib.writeCsv,
-    docs: new Map(rules.map((doc) => [doc.name, nameDoc(doc)])),
-    sources: new Map(Object.entries(sources).map(([id, title]) => [id, { id, title }])),
+    docs: new Map(rules.map((doc) => [doc.name, doc])),
   };
-}
-
-function nameDoc(doc: { name: string; rule?: string; sources: readonly string[] }): NameDoc {
-  return { signature: "", summary: "", ...doc };
 }
 
 /** Answers come from another thread as plain data. */

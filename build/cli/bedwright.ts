@@ -1,7 +1,6 @@
 #!/usr/bin/env node
 import data from "made:data";
 import rules from "made:rules";
-import sources from "made:sources";
 import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
@@ -54,7 +53,6 @@ process.exitCode = await commandLine({
       },
       data,
       rules,
-      sources,
       extras: { Plot, aq },
     });
   },

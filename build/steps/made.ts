@@ -41,13 +41,12 @@ export function sourceTitles(): Readonly<Record<string, string>> {
 }
 
 /**
- * Modules that are made while building: `made:rules`, `made:sources` and `made:data` (the tables of
+ * Modules that are made while building: `made:rules` and `made:data` (the tables of
  * `data/` with their description, as text).
  */
 export function madeModules(): Plugin {
   const makers: Readonly<Record<string, () => unknown>> = {
     rules: ruleDocs,
-    sources: sourceTitles,
     data: slimDataFiles,
   };
   return {

@@ -22,7 +22,6 @@ const host = makeHost({
   longWork,
   data: dataFiles(),
   extras: { aq },
-  sources: { "nist-sp-811": "Guide for the use of SI" },
 });
 
 describe("the host", () => {

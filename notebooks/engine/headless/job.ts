@@ -9,6 +9,8 @@ import { WrongUsage } from "./usage.ts";
 /** Everything a run needs, as plain data: what runs it has to read nothing more. */
 export interface Job {
   readonly main: string;
+  /** Whether it comes with the package. */
+  readonly shipped: boolean;
   /** Texts of the notebook and of all it uses, by name. */
   readonly documents: Readonly<Record<string, string>>;
   /** CSV texts by the table they stand for. */
@@ -38,7 +40,8 @@ export async function makeJob(
   );
   const { sets, cells, units, format } = asked;
   const surroundings = { units, today: asked.today ?? around.today };
-  return { main: located.main, documents, tables, sets, cells, surroundings, format };
+  const { main, shipped } = located;
+  return { main, shipped, documents, tables, sets, cells, surroundings, format };
 }
 
 async function documentTexts({ main, read }: Located): Promise<Record<string, string>> {

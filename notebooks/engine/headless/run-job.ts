@@ -1,9 +1,10 @@
 import { compileNotebook, type Program } from "../compile/index.ts";
 import { documentsOf } from "../document/index.ts";
 import { createSession, type Session } from "../run/index.ts";
-import type { CellId, CellState, Entered, Host, OutlineCell } from "../types/index.ts";
+import type { CellId, Entered, Host, OutlineCell } from "../types/index.ts";
 import type { Job } from "./job.ts";
 import { Names } from "./names.ts";
+import { notesOnDocument, notesOnTables } from "./notes.ts";
 import { type Outcome, outcomeOf } from "./outcome.ts";
 import { csvText } from "./print-csv.ts";
 import { jsonText } from "./print-json.ts";
@@ -63,7 +64,8 @@ async function worked(job: Job, open: Open, idle: Promise<unknown>): Promise<Pri
     ...outcomes.flatMap(errorLines),
     // What was given and is bad is said, though no cell asked for needs it.
     ...given.flatMap((name) => errorLines(cameOut(known.cell(name)))),
-    ...remarkLines(cells, session, job),
+    ...notesOnDocument(program, job),
+    ...notesOnTables(cells, session, job),
   ];
   const code = outcomes.some(({ errors }) => errors.length > 0) ? 1 : 0;
   return { out: printed(outcomes, job, open), err: [...new Set(err)].join("\n"), code };
@@ -117,27 +119,4 @@ function errorLines({ errors }: Outcome): readonly string[] {
 /** Problems of the document that belong to no cell; they stand in nobody's way, but are said. */
 function programProblems({ problems }: Program): readonly string[] {
   return problems.map(({ file, line, message }) => `${file}, line ${line}: ${message}`);
-}
-
-/**
- * What the cells asked for, and those they rest on, found worth knowing. Where a program reads what
- * is printed, only what concerns the tables it gave.
- */
-function remarkLines(
-  cells: readonly OutlineCell[],
-  session: Session,
-  { format, tables }: Job,
-): readonly string[] {
-  const byId = new Map(session.outline.map((cell) => [cell.id, cell]));
-  const seen = new Set<CellId>(cells.map(({ id }) => id));
-  for (const id of seen) for (const taken of byId.get(id)?.takes ?? []) seen.add(taken);
-  return [...seen]
-    .flatMap((id) => session.state(id)?.remarks ?? [])
-    .filter(({ path: [name] }) => format === "text" || Object.hasOwn(tables, String(name)))
-    .map(remarkText);
-}
-
-function remarkText({ path, text }: NonNullable<CellState["remarks"]>[number]): string {
-  const place = path.map((step) => (typeof step === "number" ? `row ${step}` : step));
-  return `Note: ${place.length === 0 ? "" : `${place.join(", ")}: `}${text}`;
 }

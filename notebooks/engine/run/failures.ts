@@ -90,7 +90,7 @@ function problemsIn(error: unknown, host: Host): readonly EngineProblem[] | unde
 const ownLine = /(?:<anonymous>|> (?:Async|AsyncGenerator|Generator)?Function):(\d+):\d+/;
 
 /** Lines that a made function has before its body. */
-export const linesBeforeBody = 2;
+const linesBeforeBody = 2;
 
 function lineOf(error: unknown, cell: CompiledCell): number {
   const found = error instanceof Error ? ownLine.exec(String(error.stack)) : null;

@@ -288,6 +288,23 @@ describe("what was given", () => {
   });
 });
 
+describe("how a notebook is written", () => {
+  const odd = `# Odd\n\n${cell("readBeds pinned", "3")}- a list\n\n  \`\`\`js cell x\n  1\n  \`\`\`\n`;
+
+  it("is remarked on to whoever brings one, in plain text only", async () => {
+    const file = here.write("home/odd.md", odd);
+    const { code, out, err } = await run(file, "--trust");
+    expect([code, out]).toEqual([0, "Read beds: 3\n"]);
+    expect(err).toMatch(/^Note: odd\.md, line \d+: The cell readBeds hides/m);
+    expect(err).toMatch(/^Note: odd\.md, line \d+: A cell inside a list/m);
+  });
+
+  it("is no concern of whoever runs a shipped one", async () => {
+    here.write("package/notebooks/odd.md", odd);
+    expect(await run("odd")).toEqual({ code: 0, out: "Read beds: 3\n", err: "" });
+  });
+});
+
 describe("large and odd output", () => {
   const many = cell(
     "many",
