@@ -21,6 +21,12 @@ describe("errors belong to their cell", () => {
     });
   });
 
+  it("at a line of its own where a function of another cell failed", async () => {
+    const far = cell("f", "() => {\n\n\n\n  return fail('far');\n}");
+    const document = cell("a", "f()") + far;
+    expect(await errorOf(document)).toMatchObject({ message: "a: far", line: 2 });
+  });
+
   it("in clean words where the language's own are not", async () => {
     const error = await errorOf(cell("b", "({})") + cell("a", "b.bed.length"));
     expect(error?.message).toBe("a: “length” is asked of something that is not there.");
