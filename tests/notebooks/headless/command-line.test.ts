@@ -30,6 +30,8 @@ ${cell("sizes", "rows.rows.map(({ bed, length, width }) => ({ bed, length, width
 ${cell("price", 'moneyEntry("$40.00")')}
 ${cell("start", "dateEntry(today)")}
 ${cell("broken", "fail + 1")}
+${cell("waiting", "broken + 1")}
+${cell("further", "waiting + 1")}
 ${cell("system", "units")}
 ${cell("never", "new Promise(() => {})")}
 ${cell("cuts", "planBoards({ pieces: [], stock: [], kerf: inch / 8, shortfall: inch / 8 })")}
@@ -213,6 +215,12 @@ describe("errors", () => {
     expect(err).toMatch(/broken \(sheet\.md, line \d+\):\n {2}.*fail/);
   });
 
+  it("are those of the cell it all comes from, however far up", async () => {
+    const { code, err } = await run("sheet", "--cell", "further");
+    expect(code).toBe(1);
+    expect(err).toMatch(/^broken \(sheet\.md, line \d+\):\n.*fail.*\n$/);
+  });
+
   it("say of a cell that it never comes to an end", async () => {
     const { code, err } = await run("sheet", "--cell", "never", "--cell", "isDeep");
     expect(code).toBe(1);
@@ -220,7 +228,7 @@ describe("errors", () => {
   });
 
   it.each([
-    ["an unknown cell, with those there are", ["sheet", "--cell", "fil"], "fill, isDeep, never"],
+    ["an unknown cell, with those there are", ["sheet", "--cell", "fil"], "fill, further, isDeep"],
     ["an unknown option", ["sheet", "--jsno"], "--jsno is no option."],
     ["an option without its text", ["sheet", "--cell"], "--cell needs something after it."],
     ["a text where none is taken", ["sheet", "--json=x"], "--json takes nothing after it."],
@@ -285,6 +293,32 @@ describe("what was given", () => {
     const bad = await run(file, "--trust", "--table", "beds=bad.csv", "--cell", "twice");
     expect([bad.code, bad.out]).toEqual([1, ""]);
     expect(bad.err).toContain("beds, row 2, length");
+  });
+});
+
+describe("names", () => {
+  it("that two used notebooks have, and none lists, are not guessed at", async () => {
+    const used = (entry: string) =>
+      `# Used\n\n${cell("deep pinned", 'lengthEntry("1 in")')}${cell(entry, "deep")}`;
+    here.write("home/one.md", used("first"));
+    here.write("home/two.md", used("second"));
+    const uses = ["one", "two"].map(
+      (file, at) => `\`\`\`uses ${file}.md\n${["first", "second"][at]}\n\`\`\`\n\n`,
+    );
+    const file = here.write(
+      "home/both.md",
+      `${uses.join("")}${cell("all pinned", "first + second")}`,
+    );
+    expect(await run(file, "--trust")).toMatchObject({ code: 0, out: "All: 2 in\n" });
+    const { code, err } = await run(file, "--trust", "--set", "deep=3 in");
+    expect(code).toBe(2);
+    expect(err).toContain("There are no entries here.");
+  });
+
+  it("of cells that only wait for another are no entries' names", async () => {
+    const { code, err } = await run("sheet", "--set", "waiting=2 ft", "--cell", "fill");
+    expect(code).toBe(2);
+    expect(err).toContain("“waiting” is not among them");
   });
 });
 
