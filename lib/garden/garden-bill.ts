@@ -92,7 +92,7 @@ interface Option {
  * @param choices `MoneyChoices`; all have defaults
  * @throws ProblemError where two currencies are written (`mixed-currency`), or the yard chosen is
  * not one of the garden's (`unknown`)
- * @rule least of: boards + goods + tax + delivery + trips, over the yards
+ * @rule at each yard: boards + other goods + tax + delivery + trips; taken is the yard where that is least, or the one chosen
  * @source common practice
  * @example
  * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });

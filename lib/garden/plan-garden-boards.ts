@@ -66,7 +66,7 @@ export type GardenBoardsOptions = Partial<CuttingChoices> &
  * `CuttingChoices`
  * @throws ProblemError where two currencies are written, or a choice is out of range. That there is
  * no plan is not thrown: it is in `problems` of the yard
- * @rule for each yard the least sum of board prices, proven
+ * @rule at each yard the boards that cost least in all; kept boards are free, and every cut eats a kerf
  * @source common practice
  * @example
  * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });
