@@ -231,6 +231,11 @@ describe("errors", () => {
     ["an unknown cell, with those there are", ["sheet", "--cell", "fil"], "fill, further, isDeep"],
     ["an unknown option", ["sheet", "--jsno"], "--jsno is no option."],
     ["an option without its text", ["sheet", "--cell"], "--cell needs something after it."],
+    [
+      "a name with a dash, as one that is not there",
+      ["sheet", "--cell", "-x"],
+      "“-x” is not among",
+    ],
     ["a text where none is taken", ["sheet", "--json=x"], "--json takes nothing after it."],
     ["other units", ["sheet", "--units", "stone"], "us or metric"],
     ["a day that is none", ["sheet", "--today", "2026-02-30"], "2026-04-25"],
@@ -289,6 +294,14 @@ describe("what was given", () => {
     const noted = await run(file, "--trust", "--table", "beds=wide.csv", "--cell", "twice");
     expect([noted.code, noted.out]).toEqual([0, "Twice: 2\n"]);
     expect(noted.err).toMatch(/^Note: beds, corses: .*not used/);
+    const json = ["--trust", "--json", "--cell", "twice"];
+    expect((await run(file, ...json, "--table", "beds=wide.csv")).err).toContain("corses");
+    const own = here.write(
+      "home/wide.md",
+      short.replace("8 ft,4 ft", "8 ft,4 ft,2").replace("width", "width,corses"),
+    );
+    expect((await run(own, ...json)).err).toBe("");
+    expect((await run(own, "--trust", "--cell", "twice")).err).toContain("corses");
     here.write("home/bad.csv", "bed,length,width\nA,8 ft,4 ft\nB,6 fot,4 ft\n");
     const bad = await run(file, "--trust", "--table", "beds=bad.csv", "--cell", "twice");
     expect([bad.code, bad.out]).toEqual([1, ""]);
@@ -346,7 +359,8 @@ describe("large and odd output", () => {
   );
   let file: string;
   beforeAll(() => {
-    file = here.write("home/many.md", `# Many\n\n${many}${cell("one", "[{ a: 1 }]")}`);
+    const steps = cell("steps quiet", "Array.from({ length: 20 }, (_, at) => at)");
+    file = here.write("home/many.md", `# Many\n\n${many}${steps}${cell("none", "[]")}`);
   });
 
   it("prints every row and letter, and keeps blank columns in CSV", async () => {
@@ -358,6 +372,13 @@ describe("large and odd output", () => {
     expect(csv[1]).toContain("word ".repeat(199));
     const json = JSON.parse((await run(file, "--trust", "--json", "--cell", "many")).out);
     expect(json.many).toHaveLength(200_000);
+  });
+
+  it("prints a step between whole where it is asked for, and says that a table has no rows", async () => {
+    const { out } = await run(file, "--trust", "--cell", "steps", "--cell", "none");
+    expect(out).toBe(
+      `Steps\n${Array.from({ length: 20 }, (_, at) => `  ${at}\n`).join("")}None\n  (no rows)\n`,
+    );
   });
 
   it("gives a table's text as CSV with its own decimals, and lists the tables where one is wanted", async () => {
@@ -422,6 +443,12 @@ describe("a notebook from outside", () => {
     for (const name of ["reads", "writes", "starts", "threads"])
       expect(json[name].problems[0].sentence, name).toMatch(/restricted/i);
     expect(json.secrets).toBe("");
+  });
+
+  it("is none of the package's because it lies near its notebooks", async () => {
+    here.write("package/near.md", sheet);
+    expect(await run("../near.md", "--cell", "system")).toMatchObject({ code: 2, out: "" });
+    expect((await run("../near.md", "--cell", "system")).err).toContain("no notebook ../near.md");
   });
 
   it("cannot be run apart by hand, where nothing holds it back", async () => {
