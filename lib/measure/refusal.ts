@@ -53,7 +53,8 @@ const handyUnits: Readonly<Record<string, string>> = {
 /** Where a bare number meets a quantity, what is mostly missing is its unit. */
 function unitHint({ sign }: Operation, a: unknown, b: unknown): string {
   const [bare, other] = isQuantity(a) ? [b, a] : [a, b];
-  if (typeof bare !== "number" || !isQuantity(other) || sign === "**") return "";
+  const isNumber = typeof bare === "number" && Number.isFinite(bare);
+  if (!isNumber || !isQuantity(other) || sign === "**") return "";
   const unit = handyUnits[dimensionInWords(other.dim)];
   return unit === undefined ? "" : ` Or give the number a unit: ${bare} * ${unit}.`;
 }
