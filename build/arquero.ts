@@ -1,33 +1,5 @@
 import * as arquero from "arquero";
-import {
-  atLeast,
-  atMost,
-  less,
-  minus,
-  more,
-  negative,
-  over,
-  plus,
-  power,
-  remainder,
-  same,
-  times,
-} from "../lib/index.ts";
-
-const operators = {
-  plus,
-  minus,
-  times,
-  over,
-  remainder,
-  power,
-  negative,
-  less,
-  atMost,
-  more,
-  atLeast,
-  same,
-};
+import { operators } from "./operators.ts";
 
 // In a cell `d => d.length * 2` reaches a verb as `d => $times(d.length, 2)`: a verb only knows
 // functions that are registered, under the name they are written by.

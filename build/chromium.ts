@@ -4,7 +4,7 @@ import { existsSync } from "node:fs";
 const places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
 
 /** The browser of the system's packages, or the one that `CHROMIUM` names; undefined for neither. */
-export function findChromium(): string | undefined {
+function findChromium(): string | undefined {
   const named = process.env.CHROMIUM;
   if (named !== undefined && existsSync(named)) return named;
   return places.find((place) => existsSync(place));

@@ -2,6 +2,7 @@ import * as lib from "../lib/index.ts";
 import type { Figure, Host, LongWork, NameDoc, Units } from "../notebooks/engine/types/index.ts";
 import * as fields from "../notebooks/fields/index.ts";
 import { longWorkNames } from "./long-work.ts";
+import { operators } from "./operators.ts";
 import { loadPublished } from "./published.ts";
 
 /** What a host is put together from, besides the library and the field makers. */
@@ -11,39 +12,22 @@ export interface HostParts {
   /** The published tables' files, by path; `made:data` in a bundle. */
   readonly data: Readonly<Record<string, string>>;
   /** Rules and sources of the library's functions; `made:rules` in a bundle. */
-  readonly rules?: readonly { name: string; rule?: string; sources: readonly string[] }[];
-  /** Sources in one line each; `made:sources` in a bundle. */
-  readonly sources?: Readonly<Record<string, string>>;
+  readonly rules?: readonly NameDoc[];
   /** Names that are only loaded where a notebook asks for them: `Plot`, `aq`. */
   readonly extras?: Readonly<Record<string, unknown>>;
   /** Set as on a page, or as people type. Default `plain`. */
   readonly style?: "plain" | "typographic";
 }
 
-const operators = {
-  plus: lib.plus,
-  minus: lib.minus,
-  times: lib.times,
-  over: lib.over,
-  remainder: lib.remainder,
-  power: lib.power,
-  negative: lib.negative,
-  less: lib.less,
-  atMost: lib.atMost,
-  more: lib.more,
-  atLeast: lib.atLeast,
-  same: lib.same,
-} as unknown as Host["operators"];
-
 /** Ties the library, the field makers and the data into what the engine hands to cells. */
 export function makeHost(parts: HostParts): Host {
-  const { data, rules = [], sources = {}, extras = {}, style = "plain" } = parts;
+  const { data, rules = [], extras = {}, style = "plain" } = parts;
   return {
     names: Object.freeze({ ...lib, ...fields, published: loadPublished(data), ...extras }),
     longWork: Object.fromEntries(
       longWorkNames.map((name) => [name, revived(parts.longWork(name))]),
     ),
-    operators,
+    operators: operators as unknown as Host["operators"],
     print: printer(style),
     toJson: (value, units) => toJson(value, units),
     dateOf,
@@ -51,13 +35,8 @@ export function makeHost(parts: HostParts): Host {
     problemsOf: lib.problemsOf,
     readCsv: lib.readCsv,
     writeCsv: lib.writeCsv,
-    docs: new Map(rules.map((doc) => [doc.name, nameDoc(doc)])),
-    sources: new Map(Object.entries(sources).map(([id, title]) => [id, { id, title }])),
+    docs: new Map(rules.map((doc) => [doc.name, doc])),
   };
-}
-
-function nameDoc(doc: { name: string; rule?: string; sources: readonly string[] }): NameDoc {
-  return { signature: "", summary: "", ...doc };
 }
 
 /** Answers come from another thread as plain data. */
@@ -117,7 +96,16 @@ function toJson(value: unknown, units: Units): unknown {
     const bound = (one: lib.Quantity | number) =>
       lib.isQuantity(one) ? lib.quantityJson(one, units) : one;
     const text = lib.printRange(value, { system: units });
-    return { low: bound(low), likely: bound(likely), high: bound(high), basis, text };
+    // A range stands where a quantity could: it has a quantity's fields too, of what is likely.
+    const known = bound(likely);
+    return {
+      ...(typeof known === "object" ? known : {}),
+      low: bound(low),
+      likely: bound(likely),
+      high: bound(high),
+      basis,
+      text,
+    };
   }
   if (lib.isCalendarDate(value)) return lib.isoDate(value);
   return isSection(value) ? value.name : undefined;

@@ -2,10 +2,6 @@ declare module "made:rules" {
   const rules: readonly { name: string; rule?: string; sources: readonly string[] }[];
   export default rules;
 }
-declare module "made:sources" {
-  const sources: Readonly<Record<string, string>>;
-  export default sources;
-}
 declare module "made:data" {
   const files: Readonly<Record<string, string>>;
   export default files;

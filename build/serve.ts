@@ -23,16 +23,16 @@ export async function serveFolder(
   port: number,
 ): Promise<{ server: Server; address: string }> {
   const server = createServer((request, response) => {
-    const path = normalize(decodeURIComponent(new URL(request.url ?? "/", "http://x").pathname));
-    let file = join(folder, path);
-    // `normalize` has folded every "..", so nothing above the folder can be named.
-    if (existsSync(file) && statSync(file).isDirectory()) file = join(file, "index.html");
-    if (!existsSync(file)) {
+    const file = fileFor(request.url ?? "/", folder);
+    if (file === undefined) {
       response.writeHead(404, { "content-type": "text/plain" }).end("not found");
       return;
     }
     response.writeHead(200, { "content-type": types[extname(file)] ?? "application/octet-stream" });
-    createReadStream(file).pipe(response);
+    // A file that goes away while it is sent ends its own answer, not the server.
+    createReadStream(file)
+      .on("error", () => response.destroy())
+      .pipe(response);
   });
   await new Promise<void>((listening, failed) => {
     server.once("error", failed);
@@ -41,4 +41,24 @@ export async function serveFolder(
   const at = server.address();
   if (typeof at !== "object" || at === null) throw new Error("the server has no address");
   return { server, address: `http://127.0.0.1:${at.port}/` };
+}
+
+/** The file an address stands for; undefined where there is none or the address is broken. */
+function fileFor(url: string, folder: string): string | undefined {
+  const path = pathOf(url);
+  if (path === undefined) return undefined;
+  // `normalize` has folded every "..", so nothing above the folder can be named.
+  const file = join(folder, normalize(path));
+  if (!existsSync(file)) return undefined;
+  if (!statSync(file).isDirectory()) return file;
+  const index = join(file, "index.html");
+  return existsSync(index) ? index : undefined;
+}
+
+function pathOf(url: string): string | undefined {
+  try {
+    return decodeURIComponent(new URL(`http://x${url}`).pathname);
+  } catch {
+    return undefined;
+  }
 }

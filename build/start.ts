@@ -11,5 +11,11 @@ if (!Number.isInteger(port) || port < 0 || port > 65535) {
   process.exit(2);
 }
 await buildAll();
-const { address } = await serveFolder(join(out, "site"), port);
-console.log(`Bedwright is at ${address} (stop with Ctrl+C)`);
+try {
+  const { address } = await serveFolder(join(out, "site"), port);
+  console.log(`Bedwright is at ${address} (stop with Ctrl+C)`);
+} catch (error) {
+  if (!(error instanceof Error && "code" in error && error.code === "EADDRINUSE")) throw error;
+  console.error(`Port ${port} is taken by another program. Name another: npm start -- ${port + 1}`);
+  process.exitCode = 1;
+}

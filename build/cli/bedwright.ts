@@ -1,7 +1,6 @@
 #!/usr/bin/env node
 import data from "made:data";
 import rules from "made:rules";
-import sources from "made:sources";
 import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
@@ -36,6 +35,12 @@ function localDay(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
+// Whoever reads the output may stop before its end, as `head` does: that is no failure.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit(process.exitCode ?? 0);
+});
+
 process.exitCode = await commandLine({
   argv: process.argv.slice(2),
   makeHost: () => {
@@ -48,7 +53,6 @@ process.exitCode = await commandLine({
       },
       data,
       rules,
-      sources,
       extras: { Plot, aq },
     });
   },

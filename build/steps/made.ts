@@ -11,12 +11,24 @@ export interface RuleDoc {
   readonly sources: readonly string[];
 }
 
-/** The rules and sources of every function of the library, from their doc comments. */
+/** Functions that read, check, print and reckon: a formula names them, but they say nothing of the trade. */
+const tools = /^lib\/(?:check|measure|table)\//;
+
+/** The rules and sources that explain a figure, from the doc comments of the library. */
 export function ruleDocs(): readonly RuleDoc[] {
   return readDocs(join(root, "lib/index.ts"), root)
-    .filter((name) => name.what === "function" || name.what === "constant")
+    .filter(({ what, file }) => what === "constant" || (what === "function" && !tools.test(file)))
     .filter((name) => name.rule !== undefined || name.sources.length > 0)
-    .map(({ name, rule, sources }) => ({ name, ...(rule === undefined ? {} : { rule }), sources }));
+    .map(({ name, rule, sources }) => ({
+      name,
+      ...(rule === undefined ? {} : { rule: withSigns(rule) }),
+      sources,
+    }));
+}
+
+/** A rule is typed with the keyboard's signs and read with those of print. */
+function withSigns(rule: string): string {
+  return rule.replaceAll(" x ", " × ").replaceAll(" - ", " − ");
 }
 
 interface Source {
@@ -41,13 +53,12 @@ export function sourceTitles(): Readonly<Record<string, string>> {
 }
 
 /**
- * Modules that are made while building: `made:rules`, `made:sources` and `made:data` (the tables of
+ * Modules that are made while building: `made:rules` and `made:data` (the tables of
  * `data/` with their description, as text).
  */
 export function madeModules(): Plugin {
   const makers: Readonly<Record<string, () => unknown>> = {
     rules: ruleDocs,
-    sources: sourceTitles,
     data: slimDataFiles,
   };
   return {

@@ -23,7 +23,7 @@ export interface BillRow {
  * price. With prices that include tax, the tax is not a row of its own.
  *
  * @param bill as `gardenBill` gives it
- * @rule the totals of the rows add up to the bill's total
+ * @rule count x price, each line rounded to the cent; then delivery, tax worked out once, and trips
  * @source common practice
  * @example
  * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });

@@ -17,7 +17,7 @@ export interface BoardRow {
  * The boards to buy, by yard.
  *
  * @param bill as `gardenBill` gives it; its boards, spare ones included
- * @rule the bill's lines of boards
+ * @rule the lines of boards on the bill, spare ones with them
  * @source common practice
  * @example
  * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });

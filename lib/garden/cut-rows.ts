@@ -23,7 +23,7 @@ export interface CutRow {
  *
  * @param plan as `planBoards` gives it, or null for none
  * @param options `system` in which the pieces' lengths are written; default `us`
- * @rule the cuts of the plan
+ * @rule one row for every board that is used, kept ones too, with the pieces sawn from it and what is over
  * @source common practice
  * @example
  * cutRows(null) // => []

@@ -38,7 +38,7 @@ export interface FrameChoices {
  * @param chosen any of the fields; a field that is there wins, zero and `none` included
  * @throws ProblemError with path [field] for every field that is unknown, of another kind or
  * out of its range: courses 1 to 10, stakes 0 to 50, capReach 0 to 1 ft, stakeDepth 0 to 5 ft
- * @rule treated 2x12, one course, lap sides, no cap, no stakes, lined, dry
+ * @rule where nothing is chosen: 2x12 of treated wood, one course, the sides run through, no cap, no stakes, lined
  * @source common practice
  * @example
  * frameChoices({ stakes: 2 }).lap // => "sides"

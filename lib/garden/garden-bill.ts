@@ -58,7 +58,7 @@ export interface GardenBill {
   readonly others: readonly OtherYard[];
   /** The plan of the boards that are bought; null where there is none. */
   readonly boards: BoardPlan | null;
-  /** Why there is no plan of boards; empty where there is one. */
+  /** Why there is no plan of boards, or why it leaves beds out; empty where it has all of them. */
   readonly boardProblems: readonly Problem[];
   /** Rows of the price list that could not be used. */
   readonly problems: readonly Problem[];
@@ -92,7 +92,7 @@ interface Option {
  * @param choices `MoneyChoices`; all have defaults
  * @throws ProblemError where two currencies are written (`mixed-currency`), or the yard chosen is
  * not one of the garden's (`unknown`)
- * @rule least of: boards + goods + tax + delivery + trips, over the yards
+ * @rule at each yard: boards + other goods + tax + delivery + trips; taken is the yard where that is least, or the one chosen
  * @source common practice
  * @example
  * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });
@@ -146,7 +146,7 @@ export function gardenBill(input: BillInput, choices: Partial<MoneyChoices> = {}
     ),
     others: options.flatMap((option) => otherYard(option, best, money)),
     boards: plan,
-    boardProblems: plan === null ? whyNoBoards(input.boards, best) : [],
+    boardProblems: whyNoBoards(input.boards, best),
     problems: market.problems,
     remarks: market.remarks,
     cautions: [
@@ -212,7 +212,7 @@ function otherYard(
   ];
 }
 
-/** The problems of the plan over all yards, or of the yard taken. */
+/** The problems of the yard taken, or of the plan over all yards. */
 function whyNoBoards(boards: GardenBoards, best: Option | undefined): readonly Problem[] {
   return best?.at.problems ?? boards.byYard.at(-1)?.problems ?? [];
 }

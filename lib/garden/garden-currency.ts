@@ -1,4 +1,10 @@
-import { type Path, type Problem, ProblemError, requireRecord } from "../check/index.ts";
+import {
+  type Path,
+  type Problem,
+  ProblemError,
+  placeInWords,
+  requireRecord,
+} from "../check/index.ts";
 import type { PriceLine, YardTerms } from "../cost/index.ts";
 import { isCurrencyCode } from "../measure/index.ts";
 import type { TableReading } from "../table/index.ts";
@@ -77,7 +83,7 @@ function twoOf(first: Found, other: Found): Problem {
   return {
     code: "mixed-currency",
     path: other.path,
-    allowed: `the currency of ${first.path.join(", ")}, ${first.currency}`,
+    allowed: `${first.currency}, the currency of ${placeInWords(first.path)}`,
     received: other.currency,
     remedy: "Write all prices and costs of one garden in one currency; nothing is exchanged here.",
     also: [first.path],

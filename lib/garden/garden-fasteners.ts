@@ -60,7 +60,7 @@ export interface GardenFasteners {
  * @param pieces all pieces to cut, as `gardenPieces` gives them
  * @param choices `screws` one can buy, and with defaults the rest
  * @throws ProblemError where there is no screw, or a value is out of its range
- * @rule plates two a corner for each course; the longest screw that hides its point; ends sealed
+ * @rule two plates a corner for each course; the longest screw that hides its point; every sawn end sealed
  * @source common practice
  * @example
  * const bed = toBed({ bed: "A", length: times(8, foot), width: times(4, foot) });

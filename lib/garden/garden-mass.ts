@@ -55,7 +55,7 @@ export interface GardenMass {
  *
  * @param input `boards` with `woodDensity` (without it boards are left out), and `volumes`
  * @throws ProblemError where a material lacks a density
- * @rule volume x density; low is added to low and high to high
+ * @rule mass = volume x density; low is added to low and high to high
  * @source common practice
  * @example
  * gardenMass({ boards: null, volumes: [] }).total.likely // => 0 lb

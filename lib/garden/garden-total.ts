@@ -9,7 +9,7 @@ import type { GardenBill } from "./garden-bill.ts";
  * @param bill as `gardenBill` gives it
  * @throws ProblemError where the boards cannot be had: a section without a price (`unpriced`), a
  * piece longer than every board (`no-fit`), limits too small
- * @rule sum of the receipts
+ * @rule to pay = all lines of the bill, each rounded to the cent, + tax + delivery + trips
  * @source common practice
  * @example
  * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });

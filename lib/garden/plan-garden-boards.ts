@@ -23,6 +23,7 @@ import { gardenMarket } from "./garden-market.ts";
 import { type KeptStock, keptStock } from "./kept-stock.ts";
 import type { KeptBoards } from "./read-on-hand.ts";
 import { piece } from "./shapes.ts";
+import { withoutBeds } from "./without-beds.ts";
 
 /** What is to be cut, and what it can be cut from. */
 export interface BoardNeed {
@@ -34,9 +35,10 @@ export interface BoardNeed {
 
 /** The cheapest plan with one yard as the main one, or why there is none. */
 export interface YardBoards {
-  /** The main yard; null where nothing is sold at a yard that is known. */
+  /** The main yard; null for the plan over all yards. */
   readonly yard: string | null;
   readonly plan: BoardPlan | null;
+  /** Why there is no plan, or why it leaves beds out; empty for a plan of all pieces. */
   readonly problems: readonly Problem[];
 }
 
@@ -58,15 +60,16 @@ export type GardenBoardsOptions = Partial<CuttingChoices> &
 /**
  * Plans the boards for each yard on its own: the cheapest way to cut all pieces from what that yard
  * sells and what was kept. Sections the yard has none of come from the others. Where no yard alone
- * has enough, one plan over all yards is given. Which yard it is to be, the bill decides, since it
+ * has enough, one plan over all yards is given; where that fails too, one that leaves out the beds
+ * whose pieces no board is long enough for or has a price for, with the problems. Which yard it is to be, the bill decides, since it
  * knows the rest. Works on plain data and takes long: it may run apart.
  *
  * @param need pieces, boards kept, yards and prices, as read
  * @param options `solve`, and if wanted `progress`, `signal`, `seconds`, `remembered`, and
  * `CuttingChoices`
  * @throws ProblemError where two currencies are written, or a choice is out of range. That there is
- * no plan is not thrown: it is in `problems` of the yard
- * @rule for each yard the least sum of board prices, proven
+ * no plan, or none of all beds, is not thrown: it is in `problems` of the yard
+ * @rule at each yard the boards that cost least in all; kept boards are free, and every cut eats a kerf
  * @source common practice
  * @example
  * const solve = async () => ({ state: "optimal", values: [], bound: 0, rowWorth: [] });
@@ -88,9 +91,12 @@ export async function planGardenBoards(
   const nothing = quantity(0, moneyDimension, currency);
   const kept = keptStock(need.onHand, need.pieces, { food, nothing });
   const lines = boardLines(prices);
-  const plan = async (yard: string | null, bought: readonly StockBoard[]): Promise<YardBoards> => {
+  const plan = async (
+    yard: string | null,
+    bought: readonly StockBoard[],
+    pieces: readonly Piece[],
+  ): Promise<YardBoards> => {
     const stock = [...bought, ...kept.stock];
-    const { pieces } = need;
     const words = (text: string) => (yard === null ? text : `${yard}: ${text}`);
     const planner = {
       solve,
@@ -110,9 +116,11 @@ export async function planGardenBoards(
     }
   };
   const byYard: YardBoards[] = [];
-  for (const { yard } of yards) byYard.push(await plan(yard, stockAt(yard, lines, need.pieces)));
+  for (const { yard } of yards)
+    byYard.push(await plan(yard, stockAt(yard, lines, need.pieces), need.pieces));
   if (byYard.every(({ plan: made }) => made === null)) {
-    byYard.push(await plan(null, stockEverywhere(lines, need.pieces)));
+    const everywhere = stockEverywhere(lines, need.pieces);
+    byYard.push(await planOfSome(need.pieces, (pieces) => plan(null, everywhere, pieces)));
   }
   const remarks = new Map(
     byYard.flatMap(({ plan: made }) => made?.remarks ?? []).map((remark) => [remark.text, remark]),
@@ -125,6 +133,23 @@ export async function planGardenBoards(
     remarks: [...remarks.values()],
     cautions: kept.cautions,
   };
+}
+
+/** The plan of all pieces, or else of those beds that nothing stands in the way of. */
+async function planOfSome(
+  all: readonly Piece[],
+  plan: (pieces: readonly Piece[]) => Promise<YardBoards>,
+): Promise<YardBoards> {
+  const problems: Problem[] = [];
+  let pieces = all;
+  for (;;) {
+    const made = await plan(pieces);
+    if (made.plan !== null) return { ...made, problems };
+    problems.push(...made.problems);
+    const rest = withoutBeds(pieces, made.problems);
+    if (rest.length === 0 || rest.length === pieces.length) return { ...made, problems };
+    pieces = rest;
+  }
 }
 
 function checkNeed(need: BoardNeed): void {

@@ -1,12 +1,14 @@
 import { type Path, requireRecord } from "../check/index.ts";
-import { type Checks, metre, millimetre } from "../measure/index.ts";
+import { type Checks, metre, millimetre, printQuantity, times } from "../measure/index.ts";
 import { receivedText } from "../measure/received.ts";
 import { metresPerInch } from "./saw-length.ts";
 
-/** Metres in words that serve both sides of the ocean: "1.5 in (38.1 mm)". */
+/** Metres in words that serve both sides of the ocean: "1.5 in (38.1 mm)", "18 ft (5486 mm)". */
 export function sizeInWords(lengthM: number): string {
   const inches = Number((lengthM / metresPerInch).toFixed(3));
-  return `${inches} in (${Number((lengthM * 1000).toFixed(1))} mm)`;
+  if (inches < 24) return `${inches} in (${Number((lengthM * 1000).toFixed(1))} mm)`;
+  const words = printQuantity(times(lengthM, metre), { system: "us" });
+  return `${words} (${(lengthM * 1000).toFixed(0)} mm)`;
 }
 
 /** Adds what is wrong with a section: none, not a section, or sizes that no board has. */

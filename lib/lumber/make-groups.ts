@@ -2,6 +2,7 @@ import type { BoardProblem } from "./board-problem.ts";
 import type { ChosenTimbers } from "./choose-timber.ts";
 import type { BoardKind, CuttingGroup, PieceClass } from "./cutting-group.ts";
 import type { Piece } from "./piece.ts";
+import type { Section } from "./section.ts";
 import { coinsPerUnit, greatestDivisor, sawStep, unitsDown, unitsUp } from "./whole-units.ts";
 
 /** A cut at 45 degrees is longer by the square root of 2; the trade says 1.41. */
@@ -141,16 +142,25 @@ function groupOf(
   };
 }
 
-/** The problem taken apart by section and timber; groups come in order of their names. */
+/** The problem taken apart by section and timber; groups come narrow boards first, as on a rack. */
 export function makeGroups(problem: BoardProblem, timbers: ChosenTimbers): PricedGroup[] {
-  const names = new Map<string, { section: string; timber: string }>();
-  for (const [i, piece] of problem.pieces.entries()) {
-    const name = { section: piece.section.name, timber: timbers.pieces[i] ?? "" };
-    names.set(`${name.section} ${name.timber}`, name);
+  const names = new Map<string, { section: Section; timber: string }>();
+  for (const [i, { section }] of problem.pieces.entries()) {
+    const timber = timbers.pieces[i] ?? "";
+    names.set(`${section.name} ${timber}`, { section, timber });
   }
-  return [...names.keys()].sort().flatMap((key) => {
-    const name = names.get(key);
-    const group = name && groupOf(problem, timbers, name);
+  return [...names.entries()].sort(narrowFirst).flatMap(([, { section, timber }]) => {
+    const group = groupOf(problem, timbers, { section: section.name, timber });
     return group ? [group] : [];
   });
+}
+
+type Named = readonly [name: string, of: { readonly section: Section }];
+
+function narrowFirst([name, { section: a }]: Named, [other, { section: b }]: Named): number {
+  return (
+    a.width.si - b.width.si ||
+    a.thickness.si - b.thickness.si ||
+    Number(name > other) - Number(name < other)
+  );
 }

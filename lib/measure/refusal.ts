@@ -1,4 +1,6 @@
 import { type Problem, ProblemError } from "../check/index.ts";
+import { dimensionInWords, withArticle } from "./kinds.ts";
+import { isQuantity } from "./quantity.ts";
 import { described, receivedText } from "./received.ts";
 
 /** What an operator does, for its refusal: the sign, and "a … can't be added to b". */
@@ -28,8 +30,33 @@ function refusal(code: Problem["code"], operation: Operation, a: unknown, b: unk
 export function cannotCombine(operation: Operation, a: unknown, b: unknown): ProblemError {
   const code =
     a === undefined || a === null || b === undefined || b === null ? "missing" : "wrong-unit";
-  const words = `${described(a)} can't be ${operation.verb} ${described(b)}. ${operation.remedy}`;
-  return new ProblemError([refusal(code, operation, a, b)], words);
+  const remedy = `${operation.remedy}${unitHint(operation, a, b)}`;
+  const words = `${described(a)} can't be ${operation.verb} ${described(b)}. ${remedy}`;
+  // The record's sentence begins with what was received; what the two are comes before the remedy.
+  const kinds = `${kindOf(a)} can't be ${operation.verb} ${kindOf(b)}.`;
+  const named = `${kinds.charAt(0).toUpperCase()}${kinds.slice(1)} ${remedy}`;
+  return new ProblemError([refusal(code, { ...operation, remedy: named }, a, b)], words);
+}
+
+function kindOf(value: unknown): string {
+  if (isQuantity(value)) return withArticle(dimensionInWords(value.dim));
+  return described(value).replace(/ \(.*\)$/s, "");
+}
+
+const handyUnits: Readonly<Record<string, string>> = {
+  length: "inch",
+  area: "squareFoot",
+  volume: "cubicFoot",
+  mass: "pound",
+};
+
+/** Where a bare number meets a quantity, what is mostly missing is its unit. */
+function unitHint({ sign }: Operation, a: unknown, b: unknown): string {
+  const [bare, other] = isQuantity(a) ? [b, a] : [a, b];
+  const isNumber = typeof bare === "number" && Number.isFinite(bare);
+  if (!isNumber || !isQuantity(other) || sign === "**") return "";
+  const unit = handyUnits[dimensionInWords(other.dim)];
+  return unit === undefined ? "" : ` Or give the number a unit: ${bare} * ${unit}.`;
 }
 
 /** The error of money in two currencies. */

@@ -1,3 +1,4 @@
+import { placeInWords } from "../check/index.ts";
 import { Given } from "../measure/given.ts";
 import { type Money, quantity, type Volume, volumeDimension } from "../measure/index.ts";
 import { breakEvenM3 } from "./break-even.ts";
@@ -95,7 +96,7 @@ function oneCurrency(given: Given, offers: readonly Offer[]): string | undefined
     given.add({
       code: "mixed-currency",
       path: other.path,
-      allowed: `the currency of ${first.path.join(" ")}, ${first.of}`,
+      allowed: `${first.of}, the currency of ${placeInWords(first.path)}`,
       received: other.of,
       remedy: "Give all prices of one comparison in one currency.",
       also: [first.path],

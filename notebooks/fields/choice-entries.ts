@@ -1,6 +1,6 @@
-import { ProblemError, readChoice, readYesNo } from "../../lib/index.ts";
+import { ProblemError, readChoice, readYesNo, requireRecord } from "../../lib/index.ts";
 import type { Entry } from "../engine/types/index.ts";
-import { type EntryOptions, madeEntry, refuseUnknownKeys } from "./options.ts";
+import { type EntryOptions, madeEntry, requireOptions, requireTexts } from "./options.ts";
 
 /** What may be chosen: words, or words with what the reader sees in their place. */
 export interface ChoiceEntryOptions<T extends string> extends EntryOptions {
@@ -17,7 +17,7 @@ export function choiceEntry<const T extends string>(
   initial: NoInfer<T>,
   options: ChoiceEntryOptions<T>,
 ): Entry<T> {
-  refuseUnknownKeys(options, ["choices"]);
+  requireOptions(options, ["choices"]);
   const choices = choicesOf(options);
   if (choices.length === 0) {
     throw new ProblemError([
@@ -42,7 +42,12 @@ export function choiceEntry<const T extends string>(
 }
 
 function choicesOf<T extends string>({ choices }: ChoiceEntryOptions<T>) {
-  if (isList(choices)) return choices.map((text) => ({ text, label: text }));
+  if (isList(choices)) {
+    requireTexts(choices, ["options", "choices"]);
+    return choices.map((text) => ({ text, label: text }));
+  }
+  requireRecord(choices, ["options", "choices"]);
+  requireTexts(Object.values(choices), ["options", "choices"]);
   return Object.entries<string>(choices).map(([text, label]) => ({ text: text as T, label }));
 }
 
@@ -58,7 +63,7 @@ function isList<T extends string>(
  * @throws ProblemError where the default is neither, or an option is misspelt
  */
 export function yesNoEntry(initial: "yes" | "no", options: EntryOptions = {}): Entry<boolean> {
-  refuseUnknownKeys(options, []);
+  requireOptions(options, []);
   return madeEntry<boolean, EntryOptions>(
     { entry: "yes-no", initial, read: (text) => readYesNo(text, { path: [] }) },
     options,

@@ -1,4 +1,11 @@
-import { ProblemError, type Reading, readCount, readNumber, readPercent } from "../../lib/index.ts";
+import {
+  ProblemError,
+  type Reading,
+  readCount,
+  readNumber,
+  readPercent,
+  requireNumber,
+} from "../../lib/index.ts";
 import type { Entry, EntryKind } from "../engine/types/index.ts";
 import {
   type BoundedOptions,
@@ -7,7 +14,7 @@ import {
   madeEntry,
   type NoneOption,
   type OrNone,
-  refuseUnknownKeys,
+  requireOptions,
 } from "./options.ts";
 
 /** What an entry of a number may say of itself; limits of a percentage are shares or "12 %". */
@@ -67,7 +74,7 @@ function plainEntry<O extends NumberEntryOptions>(
   { entry, initial, reader, unit }: ToMake,
   options: O,
 ): Entry<OrNone<number, O>> {
-  refuseUnknownKeys(options, ["min", "max", "orNone"]);
+  requireOptions(options, ["min", "max", "orNone"]);
   const min = boundOf(options.min, reader, "min");
   const max = boundOf(options.max, reader, "max");
   const bounds = {
@@ -97,7 +104,8 @@ function boundOf(
   reader: Reader,
   name: string,
 ): number | undefined {
-  if (typeof bound !== "string") return bound;
+  if (bound === undefined) return undefined;
+  if (typeof bound !== "string") return requireNumber(bound, ["options", name]);
   const reading = reader(bound, { path: [] });
   if (!reading.ok) throw new ProblemError([{ ...reading.problem, path: ["options", name] }]);
   return reading.value;

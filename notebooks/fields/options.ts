@@ -1,4 +1,4 @@
-import { ProblemError, readUnit } from "../../lib/index.ts";
+import { ProblemError, readUnit, requireRecord, requireText } from "../../lib/index.ts";
 import type { Entry, EntryReading } from "../engine/types/index.ts";
 
 /** What every entry may say of itself. */
@@ -27,8 +27,15 @@ export type OrNone<T, O> = O extends { readonly orNone: true } ? T | null : T;
 
 const shared = ["hint", "sources"] as const;
 
-/** Refuses a misspelt option: it would be without effect and nobody would know. */
-export function refuseUnknownKeys(options: object, known: readonly string[]): void {
+/**
+ * Refuses options that would be without effect with nobody knowing: what is no record, a misspelt
+ * name, a hint or a source that is no text.
+ */
+export function requireOptions(options: EntryOptions, known: readonly string[]): void {
+  requireRecord(options, ["options"]);
+  const { hint, sources } = options;
+  if (hint !== undefined) requireText(hint, ["options", "hint"]);
+  if (sources !== undefined) requireTexts(sources, ["options", "sources"]);
   const allowed: readonly string[] = [...known, ...shared];
   const unknown = Object.keys(options).filter((key) => !allowed.includes(key));
   if (unknown.length === 0) return;
@@ -43,6 +50,16 @@ export function refuseUnknownKeys(options: object, known: readonly string[]): vo
   );
 }
 
+/** Refuses what is no list of texts. */
+export function requireTexts(value: unknown, path: readonly string[]): void {
+  if (!Array.isArray(value)) {
+    const received = typeof value === "object" ? "a record" : String(value);
+    const problem = { code: "unreadable", path, allowed: "a list of texts", received } as const;
+    throw new ProblemError([{ ...problem, remedy: 'Give a list, as ["a", "b"].' }]);
+  }
+  for (const [index, text] of value.entries()) requireText(text, [...path, index + 1]);
+}
+
 /**
  * The entry itself. Its default is read like anything typed.
  *
@@ -53,6 +70,8 @@ export function madeEntry<T, O extends EntryOptions & NoneOption>(
   options: O,
 ): Entry<OrNone<T, O>> {
   const { hint, sources, orNone = false } = options;
+  // A blank default is for the reader of the kind to judge.
+  if (typeof parts.initial !== "string") requireText(parts.initial, ["default"]);
   const read = (text: string): EntryReading<T | null> =>
     orNone && /^\s*none\s*$/i.test(text) ? { ok: true, value: null } : parts.read(text);
   const first = read(parts.initial);

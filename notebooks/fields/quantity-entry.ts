@@ -8,6 +8,7 @@ import {
   printQuantity,
   type Quantity,
   readQuantity,
+  requireQuantity,
   second,
   squareMetre,
   zeroOf,
@@ -20,7 +21,7 @@ import {
   madeEntry,
   type NoneOption,
   type OrNone,
-  refuseUnknownKeys,
+  requireOptions,
   unitIn,
 } from "./options.ts";
 
@@ -64,7 +65,7 @@ export function quantityEntry<K extends EntryKinds, O extends QuantityEntryOptio
   { kind, entry, initial }: ToMake<K>,
   options: O,
 ): Entry<OrNone<KindTypes[K], O>> {
-  refuseUnknownKeys(options, ["min", "max", "unit", "orNone"]);
+  requireOptions(options, ["min", "max", "unit", "orNone"]);
   const unit = kind === "money" ? undefined : (options.unit ?? ownUnit(initial, kind));
   const max = boundOf(options.max, kind, "max");
   const min = boundOf(options.min, kind, "min") ?? zeroOfKind(kind);
@@ -96,7 +97,8 @@ function boundOf<K extends EntryKinds>(
   kind: K,
   name: "min" | "max",
 ): KindTypes[K] | undefined {
-  if (typeof bound !== "string") return bound;
+  if (bound === undefined) return undefined;
+  if (typeof bound !== "string") return requireQuantity(bound, kind, ["options", name]);
   const reading = readQuantity(bound, kind, { path: ["options", name] });
   if (!reading.ok) throw new ProblemError([reading.problem]);
   return reading.value;

@@ -12,7 +12,7 @@ import {
   madeEntry,
   type NoneOption,
   type OrNone,
-  refuseUnknownKeys,
+  requireOptions,
 } from "./options.ts";
 
 /**
@@ -24,7 +24,7 @@ export function dateEntry<const O extends EntryOptions & NoneOption = object>(
   initial: string | CalendarDate,
   options: O = {} as O,
 ): Entry<OrNone<CalendarDate, O>> {
-  refuseUnknownKeys(options, ["orNone"]);
+  requireOptions(options, ["orNone"]);
   const text = typeof initial === "string" ? initial : isoDate(initial);
   return madeEntry<CalendarDate, O>(
     { entry: "date", initial: text, read: (typed) => readDate(typed, { path: [] }) },
@@ -47,7 +47,7 @@ export function sectionEntry<const O extends SectionEntryOptions = object>(
   initial: string,
   options: O = {} as O,
 ): Entry<OrNone<Section, O>> {
-  refuseUnknownKeys(options, ["orNone", "seasoning"]);
+  requireOptions(options, ["orNone", "seasoning"]);
   const { seasoning = "dry" } = options;
   return madeEntry<Section, O>(
     { entry: "text", initial, read: (text) => readSection(text, { path: [], seasoning }) },
@@ -64,7 +64,7 @@ const longestText = 500;
  * @throws ProblemError where the default is too long, or an option is misspelt
  */
 export function textEntry(initial: string, options: EntryOptions = {}): Entry<string> {
-  refuseUnknownKeys(options, []);
+  requireOptions(options, []);
   return madeEntry<string, EntryOptions>({ entry: "text", initial, read: readWords }, options);
 }
 

@@ -118,7 +118,7 @@ describe("the keyboard alone", () => {
     expect(left).toEqual([]);
     expect(reached.size).toBeGreaterThan(40);
     await page.context().close();
-  }, 90_000);
+  }, 180_000);
 
   it("skips to the page, opens a working, changes a choice", async () => {
     const page = await site.page();

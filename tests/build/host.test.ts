@@ -22,7 +22,6 @@ const host = makeHost({
   longWork,
   data: dataFiles(),
   extras: { aq },
-  sources: { "nist-sp-811": "Guide for the use of SI" },
 });
 
 describe("the host", () => {
@@ -52,6 +51,14 @@ describe("the host", () => {
     expect(host.toJson(money(123.45, "USD"), "us")).toEqual({ amount: "123.45", currency: "USD" });
     expect(host.toJson({ year: 2026, month: 4, day: 25 }, "us")).toBe("2026-04-25");
     expect(host.toJson({ a: 1 }, "us")).toBeUndefined();
+    const range = { low: foot, likely: times(2, foot), high: times(3, foot), basis: ["x"] };
+    expect(host.toJson(range, "us")).toMatchObject({
+      ...{ si: 0.6096, dimension: "length", text: host.print(range, "us")?.text },
+      low: { si: 0.3048, dimension: "length", text: "1 ft" },
+    });
+    expect(host.toJson({ low: 1, likely: 2, high: 3, basis: ["x"] }, "us")).toMatchObject({
+      ...{ low: 1, likely: 2, high: 3 },
+    });
   });
 
   it("refuses a day that is none", () => {
@@ -91,6 +98,11 @@ describe("formulas with the whole library", () => {
   it("reckon with quantities", async () => {
     expect(await shownOf("2 * foot + 6 * inch")).toMatchObject({ figure: { text: "2 ft 6 in" } });
     await expect(shownOf("foot + pound")).rejects.toThrow(/1 ft \+ 1 lb/);
+  });
+
+  it("keep a quantity with a sign before it, and refuse text there with what to do", async () => {
+    expect(await shownOf("+(3 * foot)")).toMatchObject({ figure: { text: "3 ft" } });
+    await expect(shownOf('+"3"')).rejects.toThrow(/“3.*readNumber/);
   });
 
   it("reckon with them in a table's verbs", async () => {

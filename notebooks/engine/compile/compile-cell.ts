@@ -40,13 +40,7 @@ function blank({ id, block }: Placed, file: string): CompiledCell {
     formula: table ? "" : block.formula,
     formulaLine: table ? block.csvLine : block.formulaLine,
     csv: table ? block.csv : "",
-    takes: [],
-    inputs: [],
-    body: "",
-    expression: false,
-    async: false,
-    generator: false,
-    namesUsed: [],
+    ...nothing,
   };
 }
 

@@ -113,7 +113,7 @@ function problemsOf({ notebook, problems, own, used }: Scope): DocumentProblem[]
 }
 
 /** Remarks tell the reader something; nothing is wrong. */
-export function isRemark({ code }: DocumentProblem): boolean {
+function isRemark({ code }: DocumentProblem): boolean {
   return code === "name-shadows" || code === "nested-fence";
 }
 

@@ -12,6 +12,7 @@ export interface FreeName {
 export interface FreePlace {
   /** Offset in the formula. */
   readonly start: number;
+  /** It, or a part of it, is given another value. */
   readonly write: boolean;
   readonly shorthand: boolean;
 }
@@ -25,13 +26,14 @@ export function freeNames({ program, root, offset }: ParsedCell): readonly FreeN
     sourceType: "script",
   });
   const shorthands = shorthandPlaces(root);
+  const changed = changedPlaces(root);
   const places = new Map<string, Map<number, FreePlace>>();
   for (const reference of scopes.globalScope?.through ?? []) {
     const { name, range } = reference.identifier;
     const at = range?.[0];
     if (at === undefined) continue;
     const known = places.get(name) ?? new Map<number, FreePlace>();
-    const write = reference.isWrite() || (known.get(at)?.write ?? false);
+    const write = reference.isWrite() || changed.has(at) || (known.get(at)?.write ?? false);
     known.set(at, { start: at - offset, write, shorthand: shorthands.has(at) });
     places.set(name, known);
   }
@@ -49,4 +51,44 @@ function shorthandPlaces(root: AnyNode): ReadonlySet<number> {
     if (node.type === "Property" && node.shorthand) found.add(node.key.start);
   });
   return found;
+}
+
+/** Where names stand of which a part is changed: `bed.length = x`, `rows[0]++`, `delete a.b`. */
+function changedPlaces(root: AnyNode): ReadonlySet<number> {
+  const targets: AnyNode[] = [];
+  walk(root, (node) => {
+    if (node.type === "AssignmentExpression") targets.push(...targetsIn(node.left));
+    if (node.type === "ForOfStatement" || node.type === "ForInStatement")
+      targets.push(...targetsIn(node.left));
+    if (node.type === "UpdateExpression") targets.push(node.argument);
+    if (node.type === "UnaryExpression" && node.operator === "delete") targets.push(node.argument);
+  });
+  return new Set(targets.flatMap(ownerOf));
+}
+
+/** What a pattern gives values to; what it works out on the way, as an index, is not changed. */
+function targetsIn(pattern: AnyNode | null): AnyNode[] {
+  switch (pattern?.type) {
+    case "ArrayPattern":
+      return pattern.elements.flatMap(targetsIn);
+    case "ObjectPattern":
+      return pattern.properties.flatMap((part) =>
+        targetsIn(part.type === "Property" ? part.value : part),
+      );
+    case "AssignmentPattern":
+      return targetsIn(pattern.left);
+    case "RestElement":
+      return targetsIn(pattern.argument);
+    case "MemberExpression":
+      return [pattern];
+    default:
+      return [];
+  }
+}
+
+/** Where the name stands of which a member is meant; nothing where it is the member of no name. */
+function ownerOf(member: AnyNode): number[] {
+  let owner = member;
+  while (owner.type === "MemberExpression") owner = owner.object;
+  return owner !== member && owner.type === "Identifier" ? [owner.start] : [];
 }

@@ -1,5 +1,5 @@
 export { type Checkable, checkableText } from "./checkable.ts";
-export { compileNotebook, isRemark, type ToCompile } from "./compile.ts";
+export { compileNotebook, type ToCompile } from "./compile.ts";
 export type {
   CompiledCell,
   Input,

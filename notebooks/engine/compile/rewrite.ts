@@ -90,9 +90,9 @@ class Rewriting {
       this.text.overwrite(at, at + 1, `${this.#call("negative")}(`);
       this.text.appendLeft(node.end - this.#offset, ")");
     } else if (node.operator === "+" && !isPlainNumber(node.argument)) {
-      // A quantity with a sign before it would turn into "not a number" in silence.
-      this.text.overwrite(at, at + 1, `${this.#call("minus")}(`);
-      this.text.appendLeft(node.end - this.#offset, ", 0)");
+      // Left as it is, text or a quantity with a sign before it would become a bare number.
+      this.text.overwrite(at, at + 1, `${this.#call("times")}(`);
+      this.text.appendLeft(node.end - this.#offset, ", 1)");
     }
   }
 

@@ -39,12 +39,12 @@ export interface Scope {
   readonly problems: readonly DocumentProblem[];
 }
 
-export function isMade(block: Block): block is Made {
+function isMade(block: Block): block is Made {
   return block.kind === "cell" || block.kind === "table";
 }
 
 /** Each cell's id: `file#name`, with a number where the name is taken or is none. */
-export function placeCells(notebook: Notebook): readonly Placed[] {
+function placeCells(notebook: Notebook): readonly Placed[] {
   const blocks = notebook.blocks.filter(isMade);
   const byName = new Map<string, Made[]>();
   for (const block of blocks) byName.set(block.name, [...(byName.get(block.name) ?? []), block]);

@@ -1,6 +1,6 @@
 import type { AnyNode } from "acorn";
 
-export function isNode(value: unknown): value is AnyNode {
+function isNode(value: unknown): value is AnyNode {
   return (
     typeof value === "object" &&
     value !== null &&

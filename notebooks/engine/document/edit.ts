@@ -1,4 +1,5 @@
 import type { Block, CellBlock, Notebook, TableBlock } from "../types/index.ts";
+import { isClosing, openingOf } from "./fences.ts";
 import { linesOf } from "./lines.ts";
 
 /** The document with another formula in the named cell; every other byte stays. */
@@ -39,7 +40,7 @@ function refilled(text: string, content: string): string {
   const lines = linesOf(text);
   const [opening] = lines;
   if (opening === undefined) return text;
-  const [, indent = "", marks = ""] = /^\uFEFF?( {0,3})(`+|~+)/.exec(opening.text) ?? [];
+  const { indent = "", marks = "```" } = openingOf(opening.text) ?? {};
   const lineEnd = opening.end === "" ? "\n" : opening.end;
   const body = linesOf(content.replace(/(\r\n|\n|\r)$/, ""));
   const fence = longerFence(
@@ -54,11 +55,6 @@ function refilled(text: string, content: string): string {
   const wasClosed = lines.length > 1 && last !== undefined && isClosing(last.text, marks);
   if (!wasClosed) return `${head}${filled}${indent}${fence}${lineEnd}`;
   return head + filled + (fence === marks ? last.text : indent + fence) + last.end;
-}
-
-function isClosing(line: string, marks: string): boolean {
-  const trimmed = line.trim();
-  return trimmed.length >= marks.length && trimmed === (marks[0] ?? "`").repeat(trimmed.length);
 }
 
 /** A fence that no line of the content closes. */

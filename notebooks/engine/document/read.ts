@@ -1,4 +1,5 @@
 import type { Block, DocumentProblem, DocumentProblemCode, Notebook } from "../types/index.ts";
+import { isClosing, openingOf } from "./fences.ts";
 import { type Info, readInfo, wrongFile } from "./info.ts";
 import { joinLines, type Line, linesOf } from "./lines.ts";
 import { wrongName } from "./names.ts";
@@ -124,9 +125,8 @@ function unclosedMessage(info: Info): string {
 
 function closed(lines: readonly Line[], { from, to }: Fence): boolean {
   if (to - from < 2) return false;
-  const opening = /^\uFEFF? {0,3}(`{3,}|~{3,})/.exec(lines[from]?.text ?? "")?.[1] ?? "";
-  const closing = /^ {0,3}(`{3,}|~{3,})[ \t]*$/.exec(lines[to - 1]?.text ?? "")?.[1] ?? "";
-  return closing[0] === opening[0] && closing.length >= opening.length;
+  const opening = openingOf(lines[from]?.text ?? "");
+  return opening !== undefined && isClosing(lines[to - 1]?.text ?? "", opening.marks);
 }
 
 function usedNames(place: Place, fence: Fence): { name: string; line: number }[] {

@@ -60,8 +60,17 @@ function parsed(argv: readonly string[]) {
   try {
     return parseArgs({ args: joined(argv), options, allowPositionals: true, strict: true });
   } catch (error) {
-    throw new WrongUsage(error instanceof Error ? error.message : String(error));
+    throw new WrongUsage(inOurWords(error));
   }
+}
+
+/** What cannot be parsed is named with its option, without Node's advice on dashes. */
+function inOurWords(error: unknown): string {
+  const text = error instanceof Error ? error.message : String(error);
+  const [, option = ""] = /'(?:-\w, )?(-{1,2}[^' ]+)/.exec(text) ?? [];
+  if (text.startsWith("Unknown option")) return `${option} is no option.`;
+  if (/argument (missing|is ambiguous)/.test(text)) return `${option} needs something after it.`;
+  return /does not take/.test(text) ? `${option} takes nothing after it.` : text;
 }
 
 /** `--set kerf=-1 in` is meant as written: an argument after an option is its value, dash or not. */
@@ -84,17 +93,18 @@ function pairs(
   option: string,
   form: string,
 ): Readonly<Record<string, string>> {
-  const found: Record<string, string> = {};
+  // As a map: a name may be that of something every record has.
+  const found = new Map<string, string>();
   for (const text of given ?? []) {
     const equals = text.indexOf("=");
     const name = text.slice(0, equals).trim();
     if (equals < 1 || name === "") {
       throw new WrongUsage(`--${option} “${text}”: write --${option} ${form}.`);
     }
-    if (Object.hasOwn(found, name)) throw new WrongUsage(`--${option} names ${name} twice.`);
-    found[name] = text.slice(equals + 1);
+    if (found.has(name)) throw new WrongUsage(`--${option} names ${name} twice.`);
+    found.set(name, text.slice(equals + 1));
   }
-  return found;
+  return Object.fromEntries(found);
 }
 
 function unitsOf(text: string | undefined): Units {

@@ -1,14 +1,16 @@
-import { readFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { documentsNeeded, readNotebook } from "../document/index.ts";
 import type { Surroundings } from "../types/index.ts";
 import type { Asked, Format } from "./arguments.ts";
+import { fileText } from "./file-text.ts";
 import type { Located } from "./locate.ts";
 import { WrongUsage } from "./usage.ts";
 
 /** Everything a run needs, as plain data: what runs it has to read nothing more. */
 export interface Job {
   readonly main: string;
+  /** Whether it comes with the package. */
+  readonly shipped: boolean;
   /** Texts of the notebook and of all it uses, by name. */
   readonly documents: Readonly<Record<string, string>>;
   /** CSV texts by the table they stand for. */
@@ -38,7 +40,8 @@ export async function makeJob(
   );
   const { sets, cells, units, format } = asked;
   const surroundings = { units, today: asked.today ?? around.today };
-  return { main: located.main, documents, tables, sets, cells, surroundings, format };
+  const { main, shipped } = located;
+  return { main, shipped, documents, tables, sets, cells, surroundings, format };
 }
 
 async function documentTexts({ main, read }: Located): Promise<Record<string, string>> {
@@ -55,9 +58,7 @@ async function documentTexts({ main, read }: Located): Promise<Record<string, st
 }
 
 async function tableText(path: string, name: string): Promise<string> {
-  try {
-    return await readFile(path, "utf8");
-  } catch {
-    throw new WrongUsage(`--table ${name}: ${path} cannot be read.`);
-  }
+  const text = await fileText(path);
+  if (text === undefined) throw new WrongUsage(`--table ${name}: ${path} cannot be read.`);
+  return text;
 }

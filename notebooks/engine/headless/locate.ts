@@ -1,5 +1,6 @@
-import { readFile, realpath } from "node:fs/promises";
-import { basename, dirname, join, relative, resolve, sep } from "node:path";
+import { realpath } from "node:fs/promises";
+import { basename, dirname, relative, resolve, sep } from "node:path";
+import { fileText } from "./file-text.ts";
 import { WrongUsage } from "./usage.ts";
 
 /** Where a notebook is and how what it uses is found. */
@@ -43,12 +44,7 @@ function shippedNames(notebook: string): readonly string[] {
 
 async function textWithin(folder: string, file: string): Promise<string | undefined> {
   const path = resolve(folder, file);
-  if (!isWithin(relative(folder, path))) return undefined;
-  try {
-    return await readFile(join(folder, file), "utf8");
-  } catch {
-    return undefined;
-  }
+  return isWithin(relative(folder, path)) ? fileText(path) : undefined;
 }
 
 async function realPath(path: string): Promise<string | undefined> {

@@ -24,10 +24,10 @@ function indented(line: string): string {
   return line === "" ? "" : `  ${line}`;
 }
 
-function tableLines({ columns, rows }: WholeTable): readonly string[] {
+function tableLines({ columns, rows }: Pick<WholeTable, "columns" | "rows">): readonly string[] {
   if (columns.length === 0) return ["(no rows)"];
   const all = [columns.map(({ title }) => title), ...rows];
-  const widths = columns.map((_, at) => Math.max(...all.map((row) => (row[at] ?? "").length)));
+  const widths = columns.map((_, at) => widest(all, at));
   return all.map((row) =>
     columns
       .map(({ align }, at) => {
@@ -38,6 +38,11 @@ function tableLines({ columns, rows }: WholeTable): readonly string[] {
       .join("  ")
       .trimEnd(),
   );
+}
+
+/** Without spreading: a table may have more rows than a call takes arguments. */
+function widest(rows: readonly (readonly string[])[], at: number): number {
+  return rows.reduce((width, row) => Math.max(width, (row[at] ?? "").length), 0);
 }
 
 function linesOf(shown: Shown): readonly string[] {

@@ -1,10 +1,12 @@
 import { compileNotebook, type Program } from "../compile/index.ts";
 import { documentsOf } from "../document/index.ts";
-import { createSession, type Session, wholeTable } from "../run/index.ts";
+import { createSession, type Session } from "../run/index.ts";
 import type { CellId, Entered, Host, OutlineCell } from "../types/index.ts";
 import type { Job } from "./job.ts";
 import { Names } from "./names.ts";
+import { notesOnDocument, notesOnTables } from "./notes.ts";
 import { type Outcome, outcomeOf } from "./outcome.ts";
+import { csvText } from "./print-csv.ts";
 import { jsonText } from "./print-json.ts";
 import { textOf } from "./print-text.ts";
 import { choiceOf, WrongUsage } from "./usage.ts";
@@ -46,7 +48,7 @@ interface Open {
 }
 
 async function worked(job: Job, open: Open, idle: Promise<unknown>): Promise<Printed> {
-  const { program, session, host } = open;
+  const { program, session } = open;
   const known = new Names(program, session.outline);
   const entered = enteredOf(job, known);
   session.enter(entered);
@@ -54,10 +56,19 @@ async function worked(job: Job, open: Open, idle: Promise<unknown>): Promise<Pri
   for (const name of Object.keys(job.sets)) known.entry(name, session);
   const cells = askedCells(job, known, session.outline);
   const unfinished = new Set<CellId>(session.unfinished());
-  const outcomes = cells.map((cell) => outcomeOf(cell, session, unfinished));
-  const err = [...programProblems(program), ...outcomes.flatMap(errorLines)];
+  const cameOut = (cell: OutlineCell) => outcomeOf(cell, session, unfinished);
+  const outcomes = cells.map(cameOut);
+  const given = [...Object.keys(job.tables), ...Object.keys(job.sets)];
+  const err = [
+    ...programProblems(program),
+    ...outcomes.flatMap(errorLines),
+    // What was given and is bad is said, though no cell asked for needs it.
+    ...given.flatMap((name) => errorLines(cameOut(known.cell(name)))),
+    ...notesOnDocument(program, job),
+    ...notesOnTables(cells, session, job),
+  ];
   const code = outcomes.some(({ errors }) => errors.length > 0) ? 1 : 0;
-  return { out: printed(outcomes, job, host), err: [...new Set(err)].join("\n"), code };
+  return { out: printed(outcomes, job, open), err: [...new Set(err)].join("\n"), code };
 }
 
 function enteredOf(job: Job, known: Names): Entered {
@@ -86,46 +97,16 @@ function askedCells(
   );
 }
 
-function printed(outcomes: readonly Outcome[], { format, surroundings }: Job, host: Host): string {
+function printed(
+  outcomes: readonly Outcome[],
+  { format, surroundings }: Job,
+  { host, session }: Open,
+): string {
   const { units } = surroundings;
   if (format === "json") return jsonText(outcomes, host, units);
-  if (format === "csv") return csvText(outcomes, { host, units });
+  if (format === "csv") return csvText(outcomes, { session, host, units });
   const good = outcomes.filter(({ errors }) => errors.length === 0);
   return good.map((outcome) => textOf(outcome, host, units)).join("\n");
-}
-
-function csvText(
-  outcomes: readonly Outcome[],
-  { host, units }: { readonly host: Host; readonly units: Job["surroundings"]["units"] },
-): string {
-  const [only, ...others] = outcomes;
-  if (only === undefined || others.length > 0) {
-    throw new WrongUsage(
-      `--csv prints one cell: name it with --cell. ${listTables(outcomes, host)}`,
-    );
-  }
-  if (only.errors.length > 0) return "";
-  const table = wholeTable(only.value, host, units);
-  if (table === undefined) {
-    throw new WrongUsage(`${only.cell.name} is no table: ask for it without --csv.`);
-  }
-  const columns = table.columns.map(({ key }) => key);
-  const text = {
-    kind: "table",
-    name: only.cell.name,
-    columns,
-    rows: table.rows,
-    decimal: ".",
-  } as const;
-  return host.writeCsv(text).trimEnd();
-}
-
-function listTables(outcomes: readonly Outcome[], host: Host): string {
-  const tables = outcomes.filter(({ value }) => wholeTable(value, host, "us") !== undefined);
-  return choiceOf(
-    "tables asked for",
-    tables.map(({ cell }) => cell.name),
-  );
 }
 
 function errorLines({ errors }: Outcome): readonly string[] {

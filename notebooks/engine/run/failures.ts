@@ -90,7 +90,7 @@ function problemsIn(error: unknown, host: Host): readonly EngineProblem[] | unde
 const ownLine = /(?:<anonymous>|> (?:Async|AsyncGenerator|Generator)?Function):(\d+):\d+/;
 
 /** Lines that a made function has before its body. */
-export const linesBeforeBody = 2;
+const linesBeforeBody = 2;
 
 function lineOf(error: unknown, cell: CompiledCell): number {
   const found = error instanceof Error ? ownLine.exec(String(error.stack)) : null;
@@ -126,7 +126,9 @@ function inCleanWords(error: unknown): string {
 
 function messageOf(error: unknown): string {
   try {
-    return (error instanceof Error ? String(error.message) : String(error)).slice(0, 2000);
+    const known = typeof error === "object" && error !== null && "message" in error;
+    if (!known && typeof error === "object") return "";
+    return String(known ? error.message : error).slice(0, 2000);
   } catch {
     return "";
   }

@@ -20,19 +20,11 @@ export interface Operators {
   same(a: unknown, b: unknown): boolean;
 }
 
-/** What the reference says of a name handed to cells, gathered from its doc comment at build time. */
+/** What a working shows of a name handed to cells, gathered from its doc comment at build time. */
 export interface NameDoc {
   readonly name: string;
-  readonly signature: string;
-  readonly summary: string;
   readonly rule?: string;
   readonly sources: readonly string[];
-}
-
-/** A source of `data/sources.json`. */
-export interface SourceDoc {
-  readonly id: string;
-  readonly title: string;
 }
 
 /**
@@ -60,7 +52,6 @@ export interface Host {
   readCsv(text: string, name: string): TableText;
   writeCsv(table: TableText): string;
   readonly docs: ReadonlyMap<string, NameDoc>;
-  readonly sources: ReadonlyMap<string, SourceDoc>;
 }
 
 export type LongWork = (data: readonly unknown[], control: LongWorkControl) => Promise<unknown>;

@@ -19,7 +19,7 @@ describe("gardenCurrency(tables, fallback)", () => {
 
   it("refuses two, as one problem that names both tables and rows", () => {
     const two = of("A,compost,60 L,9\nA,topsoil,60 L,€8", "yard,trip_cost,delivery\nB,2,\nA,,$4");
-    expect.assertions(2);
+    expect.assertions(3);
     try {
       gardenCurrency(two);
     } catch (error) {
@@ -28,6 +28,7 @@ describe("gardenCurrency(tables, fallback)", () => {
         ["mixed-currency", ["yards", 2, "delivery"], [["prices", 2, "price"]]],
       ]);
       expect(problems[0]?.received).toBe("USD");
+      expect(problems[0]?.allowed).toBe("EUR, the currency of prices, row 2, price");
     }
   });
 

@@ -129,12 +129,12 @@ describe("planGardenBoards(need, options)", () => {
     const yards = (yard: string) =>
       at(made, yard)?.buy.map((line) => [line.yard, line.section.name, line.count]);
     expect(yards("Alder")).toEqual([
-      ["Alder", "2x12", 3],
       ["Birch", "2x8", 3],
+      ["Alder", "2x12", 3],
     ]);
     expect(yards("Birch")).toEqual([
-      ["Birch", "2x12", 3],
       ["Birch", "2x8", 3],
+      ["Birch", "2x12", 3],
     ]);
   });
 
@@ -156,6 +156,31 @@ describe("planGardenBoards(need, options)", () => {
     expect(unpriced.made.byYard.at(-1)?.problems.map(({ code }) => code)).toContain("unpriced");
     const long = await planned({ beds: "bed,length,width\nA,9 ft,4 ft", prices: one8 });
     expect(long.made.byYard.at(-1)?.problems.map(({ code }) => code)).toContain("no-fit");
+  });
+
+  // A gardener with one bed too long still wants the boards of the others.
+  it("plans the other beds where a piece is too long for every board, and names those left out", async () => {
+    const beds = "bed,length,width\nA,8 ft,4 ft\nLong,18 ft,4 ft\nB,8 ft,4 ft\nLonger,20 ft,4 ft";
+    const { made } = await planned({ beds, prices: one8 });
+    const alone = await planned({
+      beds: "bed,length,width\nA,8 ft,4 ft\nB,8 ft,4 ft",
+      prices: one8,
+    });
+    const rest = made.byYard.at(-1);
+    expect(rest?.yard).toBeNull();
+    expect(boards(rest?.plan)).toBe(boards(at(alone.made, "Alder")));
+    const sawn = rest?.plan?.cuts.flatMap(({ pieces }) => pieces.map(({ bed }) => bed));
+    expect([...new Set(sawn)].sort()).toEqual(["A", "B"]);
+    const named = rest?.problems.map(({ remedy }) => /for (\w+),/.exec(remedy)?.[1]);
+    expect(named?.sort()).toEqual(["Long", "Longer"]);
+    expect(made.byYard.slice(0, -1).map(({ plan }) => plan)).toEqual([null, null]);
+  });
+
+  it("plans the other beds where a section has no price", async () => {
+    const beds = "bed,length,width,section\nA,8 ft,4 ft,2x12\nB,8 ft,4 ft,2x8\nC,6 ft,4 ft,2x8";
+    const { made } = await planned({ beds, prices: one8 });
+    expect(boards(made.byYard.at(-1)?.plan)).toBe(3);
+    expect(made.byYard.at(-1)?.problems.map(({ code }) => code)).toEqual(["unpriced"]);
   });
 
   it("takes bare prices for the currency chosen, and refuses two", async () => {

@@ -333,7 +333,7 @@ describe("long work", () => {
     ]);
     const words: string[] = [];
     await planBoards(problem, { solve: await solver(), progress: (text) => words.push(text) });
-    expect(words).toEqual(["Planning 2x12 (1 of 2)", "Planning 2x6 (2 of 2)"]);
+    expect(words).toEqual(["Planning 2x6 (1 of 2)", "Planning 2x12 (2 of 2)"]);
     const signal = { aborted: false };
     const stopping = planBoards(problem, {
       solve: await solver(),

@@ -15,9 +15,12 @@ import {
   ProblemError,
   plus,
   pound,
+  power,
   printQuantity,
+  problemsOf,
   remainder,
   same,
+  sentence,
   times,
 } from "../../../lib/index.ts";
 import { codesOf, wide } from "./generators.ts";
@@ -55,6 +58,23 @@ describe("plus and minus", () => {
     );
     expect(() => plus(3, foot as never)).toThrow("a number (3) can't be added to a length (1 ft)");
     expect(codesOf(() => plus(foot, cubicFoot as never))).toEqual(["wrong-unit at "]);
+  });
+
+  it("say in the problem's sentence what each side is, and offer a bare number a unit", () => {
+    const said = (step: () => unknown): string => {
+      try {
+        return `${step()}`;
+      } catch (error) {
+        return (problemsOf(error) ?? []).map(sentence).join("\n");
+      }
+    };
+    expect(said(() => plus(times(4, foot), cubicFoot as never))).toContain(
+      "A length can't be added to a volume.",
+    );
+    expect(said(() => plus(2, pound as never))).toContain(
+      "A number can't be added to a mass. Add lengths to lengths, volumes to volumes, numbers to numbers. Or give the number a unit: 2 * pound.",
+    );
+    expect(said(() => power(foot, 0.5 as never))).not.toContain("give the number a unit");
   });
 
   it("refuse what is no value instead of giving NaN", () => {

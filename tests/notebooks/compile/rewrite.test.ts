@@ -7,7 +7,7 @@ const cases: readonly (readonly [formula: string, text: string])[] = [
   ["a + b * (c - d) / 2", "$plus(a , $over($times(b , ($minus(c , d))) , 2))"],
   ["-(a) * -b", "$times($negative((a)) , $negative(b))"],
   ["a - - b", "$minus(a , $negative( b))"],
-  ["+a", "$minus(a, 0)"],
+  ["+a", "$times(a, 1)"],
   ["2 ** a ** b", "$power(2 , $power(a , b))"],
   ["a % b", "$remainder(a , b)"],
   ["a /* b * c */ * /* + */ d", "$times(a /* b * c */ , /* + */ d)"],

@@ -56,6 +56,15 @@ test("writing the formula that is there changes nothing, line ends and indentati
   }
 });
 
+test("a line that only looks like a closing fence does not pass for one", () => {
+  // A line separator is no blank: the fence is still open at the end of the document.
+  const text = "~~~js cell a\n1\n\u2028~~~\n";
+  expect(readNotebook(text, "n.md").problems.map(({ code }) => code)).toEqual(["unclosed-fence"]);
+  const edited = withFormula(readNotebook(text, "n.md"), "a", "2");
+  const [cell] = readNotebook(edited, "n.md").blocks;
+  expect(cell).toMatchObject({ kind: "cell", formula: "2" });
+});
+
 test("an unclosed fence is closed by a change", () => {
   expect(withFormula(readNotebook("```js cell a\n1", "n.md"), "a", "2")).toBe(
     "```js cell a\n2\n```\n",

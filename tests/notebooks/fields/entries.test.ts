@@ -25,6 +25,31 @@ function problemsOf(make: () => unknown) {
   throw new Error("nothing was refused");
 }
 
+describe("options of the wrong kind", () => {
+  // As a cell may write them, where no types are checked.
+  const loose = fields as unknown as Readonly<Record<string, (...given: unknown[]) => unknown>>;
+  const refused = (maker: string, ...given: unknown[]) =>
+    problemsOf(() => loose[maker]?.(...given)).map(({ code, path }) => [code, path.join(".")]);
+
+  it.each([
+    ["lengthEntry", ["1 ft", 3], "unreadable", "options"],
+    ["numberEntry", ["3", null], "missing", "options"],
+    ["lengthEntry", ["1 ft", { hint: 5 }], "unreadable", "options.hint"],
+    ["lengthEntry", ["1 ft", { sources: "nist" }], "unreadable", "options.sources"],
+    ["yesNoEntry", ["yes", { sources: ["a", 5] }], "unreadable", "options.sources.2"],
+    ["lengthEntry", ["1 ft", { min: 3 }], "wrong-unit", "options.min"],
+    ["lengthEntry", ["1 ft", { max: "3 gal" }], "wrong-unit", "options.max"],
+    ["numberEntry", ["3", { min: Number.NaN }], "unreadable", "options.min"],
+    ["choiceEntry", ["x", { choices: "xyz" }], "unreadable", "options.choices"],
+    ["choiceEntry", ["x", { choices: ["x", 3] }], "unreadable", "options.choices.2"],
+    ["choiceEntry", ["x", { choices: { x: 3 } }], "unreadable", "options.choices.1"],
+    ["numberEntry", [3], "unreadable", "default"],
+    ["lengthEntry", [], "missing", "default"],
+  ])("%s%j is refused: %s at %s", (maker, given, code, path) => {
+    expect(refused(maker, ...given)).toContainEqual([code, path]);
+  });
+});
+
 describe("an entry for a length", () => {
   const kerf = fields.lengthEntry("1/8 in", {
     min: "0 in",

@@ -1,40 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { cell, plot, sheet } from "./sheet.ts";
 import { type Installed, install } from "./started.ts";
-
-const cell = (head: string, formula: string) => `\`\`\`js cell ${head}\n${formula}\n\`\`\`\n\n`;
-
-const plot = `# A plot
-
-\`\`\`csv table beds
-bed,length,width
-A,8 ft,4 ft
-"B, tall",6 ft,3 ft
-\`\`\`
-
-${cell("depth", 'lengthEntry("2 in", { max: "1 ft", hint: "Two inches is usual." })')}
-${cell("soilColour", 'textEntry("brown")')}
-`;
-
-const sheet = `# A sheet
-
-\`\`\`uses plot.md
-beds depth
-\`\`\`
-
-${cell("rows", "readBeds(beds)")}
-${cell("area", "sumOf(rows.rows.map((bed) => bed.length * bed.width), zeroOf(squareFoot))")}
-${cell('fill pinned "Fill needed"', "area * depth")}
-${cell("isDeep pinned", "depth > 3 * inch")}
-${cell("sizes", "rows.rows.map(({ bed, length, width }) => ({ bed, length, width }))")}
-${cell("price", 'moneyEntry("$40.00")')}
-${cell("start", "dateEntry(today)")}
-${cell("broken", "fail + 1")}
-${cell("system", "units")}
-${cell("never", "new Promise(() => {})")}
-${cell("cuts", "planBoards({ pieces: [], stock: [], kerf: inch / 8, shortfall: inch / 8 })")}
-${cell("chart", 'Plot.barY(rows.rows, { x: "bed", y: (bed) => amount(bed.length, foot) }).plot({ ariaLabel: "Lengths" })')}
-${cell("warned", '({ boards: 3, cautions: [{ id: "a", fact: "It is old.", advice: "Wear gloves.", defersTo: "Ask locally.", sources: [] }] })')}
-`;
 
 const spy = `# A stranger's
 
@@ -212,6 +178,12 @@ describe("errors", () => {
     expect(err).toMatch(/broken \(sheet\.md, line \d+\):\n {2}.*fail/);
   });
 
+  it("are those of the cell it all comes from, however far up", async () => {
+    const { code, err } = await run("sheet", "--cell", "further");
+    expect(code).toBe(1);
+    expect(err).toMatch(/^broken \(sheet\.md, line \d+\):\n.*fail.*\n$/);
+  });
+
   it("say of a cell that it never comes to an end", async () => {
     const { code, err } = await run("sheet", "--cell", "never", "--cell", "isDeep");
     expect(code).toBe(1);
@@ -219,8 +191,15 @@ describe("errors", () => {
   });
 
   it.each([
-    ["an unknown cell, with those there are", ["sheet", "--cell", "fil"], "fill, isDeep, never"],
-    ["an unknown option", ["sheet", "--jsno"], "--jsno"],
+    ["an unknown cell, with those there are", ["sheet", "--cell", "fil"], "fill, further, isDeep"],
+    ["an unknown option", ["sheet", "--jsno"], "--jsno is no option."],
+    ["an option without its text", ["sheet", "--cell"], "--cell needs something after it."],
+    [
+      "a name with a dash, as one that is not there",
+      ["sheet", "--cell", "-x"],
+      "“-x” is not among",
+    ],
+    ["a text where none is taken", ["sheet", "--json=x"], "--json takes nothing after it."],
     ["other units", ["sheet", "--units", "stone"], "us or metric"],
     ["a day that is none", ["sheet", "--today", "2026-02-30"], "2026-04-25"],
     ["a set without a text", ["sheet", "--set", "depth"], "NAME=TEXT"],
@@ -287,6 +266,12 @@ describe("a notebook from outside", () => {
     for (const name of ["reads", "writes", "starts", "threads"])
       expect(json[name].problems[0].sentence, name).toMatch(/restricted/i);
     expect(json.secrets).toBe("");
+  });
+
+  it("is none of the package's because it lies near its notebooks", async () => {
+    here.write("package/near.md", sheet);
+    expect(await run("../near.md", "--cell", "system")).toMatchObject({ code: 2, out: "" });
+    expect((await run("../near.md", "--cell", "system")).err).toContain("no notebook ../near.md");
   });
 
   it("cannot be run apart by hand, where nothing holds it back", async () => {

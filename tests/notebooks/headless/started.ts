@@ -14,7 +14,9 @@ export interface Ended {
 /** A package as it is installed: the bundle with the solver beside it, and notebooks of our own. */
 export interface Installed {
   readonly folder: string;
-  run(args: readonly string[], script?: string): Promise<Ended>;
+  run(args: readonly string[]): Promise<Ended>;
+  /** The same where nobody reads what it prints. */
+  runUnread(args: readonly string[]): Promise<Omit<Ended, "out">>;
   write(file: string, text: string): string;
   remove(): void;
 }
@@ -36,6 +38,7 @@ export async function install(notebooks: Readonly<Record<string, string>>): Prom
     folder,
     write,
     run: (args) => ended(script, args, join(folder, "home")),
+    runUnread: (args) => unread(script, args, join(folder, "home")),
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
 }
@@ -55,5 +58,20 @@ function ended(script: string, args: readonly string[], cwd: string): Promise<En
   });
   return new Promise((resolve) => {
     child.on("close", (code) => resolve({ code, out, err }));
+  });
+}
+
+function unread(script: string, args: readonly string[], cwd: string): Promise<Omit<Ended, "out">> {
+  const child = spawn(process.execPath, [script, ...args], {
+    cwd,
+    stdio: ["ignore", "pipe", "pipe"],
+  });
+  child.stdout.destroy();
+  let err = "";
+  child.stderr.on("data", (part) => {
+    err += String(part);
+  });
+  return new Promise((resolve) => {
+    child.on("close", (code) => resolve({ code, err }));
   });
 }

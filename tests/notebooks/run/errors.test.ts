@@ -21,6 +21,12 @@ describe("errors belong to their cell", () => {
     });
   });
 
+  it("at a line of its own where a function of another cell failed", async () => {
+    const far = cell("f", "() => {\n\n\n\n  return fail('far');\n}");
+    const document = cell("a", "f()") + far;
+    expect(await errorOf(document)).toMatchObject({ message: "a: far", line: 2 });
+  });
+
   it("in clean words where the language's own are not", async () => {
     const error = await errorOf(cell("b", "({})") + cell("a", "b.bed.length"));
     expect(error?.message).toBe("a: “length” is asked of something that is not there.");
@@ -57,7 +63,12 @@ describe("errors belong to their cell", () => {
     expect((await errorOf(cell("a", "if (true) throw undefined;\nreturn 1;")))?.message).toBe(
       "a: undefined",
     );
-    expect((await errorOf(cell("a", "if (true) throw {};\nreturn 1;")))?.kind).toBe("formula");
+    expect((await errorOf(cell("a", "if (true) throw {};\nreturn 1;")))?.message).toBe(
+      "a: something was thrown that has no message.",
+    );
+    expect(
+      (await errorOf(cell("a", 'if (true) throw { message: "no soil" };\nreturn 1;')))?.message,
+    ).toBe("a: no soil");
     const hostile =
       "if (true) throw { get message() { throw 1 }, toString() { throw 2 } };\nreturn 1;";
     expect((await errorOf(cell("a", hostile)))?.message).toMatch(/^a: /);

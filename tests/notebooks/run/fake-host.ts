@@ -123,13 +123,7 @@ export function fakeHost(longWork: Readonly<Record<string, LongWork>> = {}): Hos
       return { kind: "table", name, columns: head.split(","), rows, decimal: "." };
     },
     writeCsv: ({ columns, rows }) => [columns, ...rows].map((row) => row.join(",")).join("\n"),
-    docs: new Map([
-      [
-        "span",
-        { name: "span", signature: "", summary: "", rule: "feet as given", sources: ["S1"] },
-      ],
-    ]),
-    sources: new Map(),
+    docs: new Map([["span", { name: "span", rule: "feet as given", sources: ["S1"] }]]),
   };
 }
 

@@ -61,6 +61,19 @@ describe("a cell whose inputs are the very same", () => {
     expect(session.value("a.md#length")).toBe(2);
   });
 
+  it("gives its values one after another again where it gives several", async () => {
+    const { session } = open(
+      cell("size", 'wholeEntry("4")') +
+        cell("big", "size > 3") +
+        cell("steps", "yield big;\nyield 2;"),
+    );
+    await session.done();
+    await expect.poll(() => session.value("a.md#steps")).toBe(2);
+    session.enter({ "a.md#size": "9" });
+    await session.settled();
+    await expect.poll(() => session.value("a.md#steps")).toBe(2);
+  });
+
   it("runs again once they differ", async () => {
     const { session } = open(
       cell("size", 'wholeEntry("4")') + cell("half", "size > 4 ? 1 : 2") + cell("out", "half + 1"),
@@ -101,6 +114,15 @@ describe("entries", () => {
     expect(session.value("a.md#twice")).toBe(8);
     expect(session.entered).toEqual({});
   });
+
+  it("and tables that have their default are not read again by putting it back", async () => {
+    const { session, started } = open(table("sizes", "size\n3") + cell("read", "readSizes(sizes)"));
+    await session.settled();
+    started.length = 0;
+    session.reset(["a.md#sizes"]);
+    await session.settled();
+    expect(started).toEqual([]);
+  });
 });
 
 describe("what a value carries", () => {
@@ -140,6 +162,10 @@ describe("surroundings", () => {
     expect(session.state("a.md#wide")?.shown).toMatchObject({ figure: { text: "3.048 m" } });
     expect(started).toEqual(["a.md#which"]);
     expect(session.value("a.md#which")).toBe("metric");
+    started.length = 0;
+    session.setUnits("metric");
+    await session.settled();
+    expect(started).toEqual([]);
   });
 });
 
@@ -152,8 +178,24 @@ describe("tables", () => {
     await session.settled();
     expect(session.value("a.md#count")).toBe(2);
     expect(session.state("a.md#count")?.leftOut).toBe("2 of 3 sizes");
-    expect(session.state("a.md#read")?.problems[0]?.path).toEqual(["sizes", 2, "size"]);
+    const { problems } = session.state("a.md#read") ?? {};
+    expect(problems?.map(({ path }) => path)).toEqual([["sizes", 2, "size"]]);
     expect(session.state("a.md#sizes")?.shown).toMatchObject({ kind: "table-text" });
+  });
+
+  it("says it of each table that a cell rests on", async () => {
+    const two = table("widths", "size\nx\n4") + cell("wide", "readSizes(widths)");
+    const { session } = open(all + two + cell("both", "read.given + wide.given"));
+    await session.settled();
+    expect(session.state("a.md#both")?.leftOut).toBe("2 of 3 sizes, 1 of 2 widths");
+  });
+
+  it("is refused where what was entered is no table", async () => {
+    const { session } = open(all);
+    session.enter({ "a.md#sizes": { kind: "table", name: "sizes" } as never });
+    await session.settled();
+    expect(session.state("a.md#sizes")?.error).toMatchObject({ kind: "problems" });
+    expect(session.state("a.md#count")?.error?.kind).toBe("waits");
   });
 
   it("tells of more rows left out where the value stays what it was", async () => {
@@ -184,6 +226,20 @@ describe("tables", () => {
     expect(error?.problems.map(({ path }) => path)).toEqual([["sizes", 2, "size"]]);
     expect(session.state("a.md#count")?.error).toMatchObject({ kind: "waits", names: ["sizes"] });
     expect(session.state("a.md#apart")?.error).toBeUndefined();
+  });
+
+  it("tells that a table has become an error though nothing in it changed", async () => {
+    const text =
+      table("sizes", "size\n3\nx") +
+      cell("look", 'wholeEntry("0")') +
+      cell("read", "look > 0 ? readSizes(sizes) : 0");
+    const { session, reports } = open(text, { strict: true });
+    await session.settled();
+    expect(session.state("a.md#sizes")?.error).toBeUndefined();
+    session.enter({ "a.md#look": "1" });
+    await session.settled();
+    const told = reports.at(-1)?.cells.find(({ id }) => id === "a.md#sizes");
+    expect(told?.error?.problems).toHaveLength(1);
   });
 });
 
@@ -220,11 +276,17 @@ describe("a reading made on the way", () => {
     session.enter({ "a.md#size": "2" });
     await session.settled();
     expect(session.state("a.md#some")?.problems).toEqual([]);
-    session.enter({ "a.md#size": "lots" });
+  });
+
+  it("is forgotten where the formula can't be run for want of another cell", async () => {
+    const text =
+      part + cell("size", 'wholeEntry("4")') + cell("all", "readSizes(sizes).given + size");
+    const { session } = open(text, { strict: true });
     await session.settled();
-    session.enter({ "a.md#size": "2", "a.md#sizes": "size\n3" });
+    session.enter({ "a.md#size": "lots", "a.md#sizes": "size\n3" });
     await session.settled();
-    expect(session.state("a.md#count")).not.toHaveProperty("leftOut");
+    expect(session.state("a.md#sizes")?.error).toBeUndefined();
+    expect(session.state("a.md#all")?.error).toMatchObject({ kind: "waits", names: ["size"] });
   });
 
   it("is known again where the formula need not run", async () => {
@@ -239,6 +301,22 @@ describe("a reading made on the way", () => {
     session.enter({ "a.md#size": "9" });
     await session.settled();
     expect(started).toEqual(["a.md#big"]);
+    expect(session.state("a.md#some")?.problems).toHaveLength(1);
+  });
+
+  it("is that of the value which is taken up again", async () => {
+    const formula = "if (size < 4) fail('too few');\nreturn readSizes(sizes).given + size;";
+    const { session, started } = open(
+      part + cell("size", 'wholeEntry("4")') + cell("some", formula),
+    );
+    await session.settled();
+    session.enter({ "a.md#size": "2" });
+    await session.settled();
+    expect(session.state("a.md#some")?.error?.message).toContain("too few");
+    started.length = 0;
+    session.enter({ "a.md#size": "4" });
+    await session.settled();
+    expect(started).toEqual([]);
     expect(session.state("a.md#some")?.problems).toHaveLength(1);
   });
 });
@@ -275,6 +353,9 @@ describe("what was handed over", () => {
     const { session } = open(cell("size", 'wholeEntry("4")') + cell("twice", "size * 2"));
     await session.settled();
     expect(session.state("a.md#twice")?.sum).toBe("4 × 2");
+    const long = open(cell("words", '"a".repeat(41)') + cell("all", "words + 2"));
+    await long.session.settled();
+    expect(long.session.state("a.md#all")?.sum).toBeUndefined();
   });
 
   it("uses the host's operators", async () => {

@@ -105,6 +105,25 @@ describe("long work", () => {
     expect(session.value("a.md#waste")).toBe(4);
   });
 
+  it("is not begun by a run that has been overtaken", async () => {
+    const { asked, host } = slowWork();
+    let go: () => void = () => undefined;
+    const gate = new Promise<void>((resolve) => {
+      go = resolve;
+    });
+    const names = { ...host.names, gate: () => gate };
+    const late = "if (size < 5) await gate();\nreturn plan(size);";
+    const { session } = open(cell("size", 'wholeEntry("4")') + cell("cuts", late), {
+      host: { ...host, names },
+    });
+    await new Promise((resolve) => setTimeout(resolve));
+    session.enter({ "a.md#size": "5" });
+    await session.settled();
+    go();
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(asked.map(({ data }) => data)).toEqual([[5]]);
+  });
+
   it("that fails is an error of its cell", async () => {
     const { asked, host } = slowWork();
     const { session } = open(sheet, { host });

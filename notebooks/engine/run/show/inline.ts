@@ -6,17 +6,24 @@ import { capped, isList, isObject, itemsOf, ownKeys, plainText, property } from 
 /** Keys of a record that say something about it and are shown in a place of their own. */
 export const asideKeys: ReadonlySet<string> = new Set(["cautions", "problems", "remarks"]);
 
-/** A value as it stands in one field of a table: its figure, or its parts one after the other. */
-export function inlineFigure(value: unknown, host: Host, units: Units): Figure {
+/**
+ * A value as it stands in one field of a table: its figure, or its parts one after the other, cut
+ * to so much text.
+ */
+export function inlineFigure(
+  value: unknown,
+  host: Host,
+  units: Units,
+  most: number = limits.cellText,
+): Figure {
   const figure = figureOf(value, host, units);
-  if (figure !== undefined && figure.text.length <= limits.cellText) {
+  if (figure !== undefined && figure.text.length <= most) {
     // In a table nobody reads a figure in both systems.
     const { second: _, ...alone } = figure;
     return alone;
   }
-  const text =
-    figure?.text ?? inlineText(value, { host, units, depth: 0, left: { length: limits.cellText } });
-  return textFigure(capped(text, limits.cellText));
+  const text = figure?.text ?? inlineText(value, { host, units, depth: 0, left: { length: most } });
+  return textFigure(capped(text, most));
 }
 
 interface Place {

@@ -73,7 +73,7 @@ function shownObject(value: object, place: Place): Shown {
   if (whole !== undefined) return whole;
   const rows = readingRows(value) ?? frameRows(value);
   if (rows !== undefined) {
-    return showRecords(rows, host, units, { without: withoutRow, limit: size.rows });
+    return showRecords(rows, host, units, { without: withoutRow, size: { rows: size.rows } });
   }
   if (isA(value, Map)) return shownFields([...value].slice(0, size.fields), place);
   if (isA(value, Set)) return shownList([...value], place);
@@ -100,7 +100,8 @@ function shownList(value: readonly unknown[], place: Place): Shown {
   if (items.length > 0 && cautions.every((caution) => caution !== undefined)) {
     return { kind: "cautions", cautions };
   }
-  if (isRecords(items, host, units)) return showRecords(value, host, units, { limit: size.rows });
+  if (isRecords(items, host, units))
+    return showRecords(value, host, units, { size: { rows: size.rows } });
   const first = items.slice(0, size.items);
   const count = tried(() => value.length, first.length);
   return {

@@ -15,26 +15,35 @@ export function isRecords(items: readonly unknown[], host: Host, units: Units): 
   );
 }
 
-interface RecordsOptions {
+export interface RecordsOptions {
   readonly without?: ReadonlySet<string>;
-  readonly limit?: number;
+  /** How many rows and columns, and how much text in a field. Default: what a page draws. */
+  readonly size?: Partial<TableSize>;
+  /** Keep columns in which nothing is said, for programs that count on them. Default no. */
+  readonly blankColumns?: boolean;
 }
+
+export type TableSize = { readonly [K in "rows" | "columns" | "cellText"]: number };
 
 /** An array of records as rows; the columns are all keys, in the order they first come up. */
 export function showRecords(
   value: readonly unknown[],
   host: Host,
   units: Units,
-  { without = asideKeys, limit = limits.rows }: RecordsOptions = {},
+  { without = asideKeys, size = {}, blankColumns = false }: RecordsOptions = {},
 ): ShownTable {
-  const items = itemsOf(value, limit);
+  const most = { ...limits, ...size };
+  const items = itemsOf(value, most.rows);
   const partOf = (item: unknown, key: string) => (isObject(item) ? property(item, key) : undefined);
-  const all = columnKeys(items, without).map((key) => {
+  const all = columnKeys(items, without, most.columns).map((key) => {
     const values = items.map((item) => partOf(item, key));
-    return { key, values, figures: values.map((value) => inlineFigure(value, host, units)) };
+    const figures = values.map((part) => inlineFigure(part, host, units, most.cellText));
+    return { key, values, figures };
   });
   // A column in which nothing is said takes room from those that say something.
-  const columns = all.filter(({ figures }) => figures.some(({ text }) => text !== ""));
+  const columns = all.filter(
+    ({ figures }) => blankColumns || figures.some(({ text }) => text !== ""),
+  );
   const count = tried(() => value.length, items.length);
   return {
     kind: "table",
@@ -44,14 +53,18 @@ export function showRecords(
   };
 }
 
-function columnKeys(items: readonly unknown[], without: ReadonlySet<string>): readonly string[] {
+function columnKeys(
+  items: readonly unknown[],
+  without: ReadonlySet<string>,
+  most: number,
+): readonly string[] {
   const keys = new Set<string>();
   for (const item of items) {
-    if (keys.size >= limits.columns) break;
+    if (keys.size >= most) break;
     if (!isObject(item)) continue;
-    for (const key of ownKeys(item, limits.columns)) if (!without.has(key)) keys.add(key);
+    for (const key of ownKeys(item, most)) if (!without.has(key)) keys.add(key);
   }
-  return [...keys].slice(0, limits.columns);
+  return [...keys].slice(0, most);
 }
 
 interface Column {
