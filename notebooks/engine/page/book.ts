@@ -46,14 +46,16 @@ export class Book {
   }
 
   /** The cell a name stands for in a document: its own, or one of a notebook it uses. */
-  find(name: string, file: string): CellId | undefined {
+  find(name: string, file: string, seen: ReadonlySet<string> = new Set()): CellId | undefined {
+    // Files that use each other in a circle are named elsewhere; here they only must not go on for ever.
+    if (seen.has(file)) return undefined;
     const blocks = this.documents.get(file)?.blocks ?? [];
     for (const block of blocks)
       if ((block.kind === "cell" || block.kind === "table") && block.name === name)
         return idOf(file, name);
     for (const block of blocks)
       if (block.kind === "uses" && block.names.some((used) => used.name === name))
-        return this.find(name, block.file);
+        return this.find(name, block.file, new Set([...seen, file]));
     return undefined;
   }
 

@@ -1,5 +1,5 @@
-import { Keeper, keepAnswer, keepUnits, loadAllEntered, loadUnits } from "../store/index.ts";
-import type { CellId, ShownEntry, Units } from "../types/index.ts";
+import { Keeper, keepUnits, loadAllEntered, loadUnits } from "../store/index.ts";
+import type { CellId, Units } from "../types/index.ts";
 import { Announcer } from "./announce.ts";
 import { type Book, openBook } from "./book.ts";
 import { contents } from "./contents.ts";
@@ -8,7 +8,6 @@ import { el } from "./dom.ts";
 import { Driver } from "./driver.ts";
 import { find, goTo } from "./go-to.ts";
 import { moveWords } from "./move-words.ts";
-import { mainFigure } from "./moves.ts";
 import { NotebookView } from "./notebook-view.ts";
 import type { PageOptions } from "./options.ts";
 import { readyForPaper } from "./paper.ts";
@@ -78,7 +77,6 @@ interface Opened {
 class OpenNotebook {
   private readonly book: Book;
   private readonly options: PageOptions;
-  private readonly keeper: Keeper;
   private readonly announcer = new Announcer();
   private readonly problems: GatheredProblems;
   readonly driver: Driver;
@@ -88,13 +86,11 @@ class OpenNotebook {
   private readonly link: RoomLink;
   private readonly troubles = el("div");
   private readonly tenths = new Map<CellId, number>();
-  private answerTimer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(book: Book, link: RoomLink, { units, troubles, keeper, page: options }: Opened) {
     this.book = book;
     this.link = link;
     this.options = options;
-    this.keeper = keeper;
     this.problems = new GatheredProblems(book);
     addEventListener("pagehide", () => void keeper.flush());
     addEventListener("visibilitychange", () => void keeper.flush());
@@ -212,7 +208,6 @@ class OpenNotebook {
     for (const id of ids) {
       const state = this.book.states.get(id);
       if (state) for (const other of this.problems.take(state)) touched.add(other);
-      if (state?.entry) this.keepUnit(id, state.entry);
     }
     this.view.update(touched);
     this.tally.update();
@@ -225,17 +220,6 @@ class OpenNotebook {
     this.showTroubles([]);
     const words = moveWords(this.book, this.driver.moves);
     if (words !== undefined) this.announcer.say(words, 1_200);
-    clearTimeout(this.answerTimer);
-    this.answerTimer = setTimeout(() => this.keepFirstAnswer(), 800);
-  }
-
-  private keepFirstAnswer(): void {
-    const [id] = this.book.pinned();
-    const figure = id === undefined ? undefined : mainFigure(this.book.states.get(id)?.shown);
-    if (id === undefined || figure === undefined) return;
-    const { file } = this.book.main;
-    const { storage, today } = this.options;
-    void keepAnswer(storage, { file, title: this.book.title(id), figure, on: today });
   }
 
   /** Long work is shown as it goes; it is said at its start and at each whole tenth. */
@@ -245,15 +229,6 @@ class OpenNotebook {
     if (this.tenths.get(cell) === tenth) return;
     this.tenths.set(cell, tenth);
     this.announcer.say(`${this.book.title(cell)}: ${words}`, 1_000);
-  }
-
-  /**
-   * A bare number is kept with the unit it took, so that it stays what it is should the field's unit
-   * ever be another. The field itself goes on showing what was typed.
-   */
-  private keepUnit(id: CellId, { text, complete }: ShownEntry): void {
-    if (complete === undefined || complete === text) return;
-    if (this.book.entered.get(id) === text) this.keeper.keep(id, complete);
   }
 
   private countCautions(): number {

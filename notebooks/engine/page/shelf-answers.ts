@@ -1,4 +1,4 @@
-import { keepAnswer, loadAllEntered, loadUnits } from "../store/index.ts";
+import { loadAllEntered, loadUnits } from "../store/index.ts";
 import type { FromRoom } from "../types/index.ts";
 import { type Book, openBook } from "./book.ts";
 import { mainFigure } from "./moves.ts";
@@ -10,8 +10,8 @@ import type { ShelfAnswer } from "./shelf.ts";
 const longest = 20_000;
 
 /**
- * Works out the first answers of notebooks that were never opened, one after another, in a room
- * that is ended after. Whoever only looks at the shelf is not kept waiting for it.
+ * Works out the first answers of notebooks, one after another, in a room that is ended after. They
+ * are not kept: what a room says must never change what is stored. Whoever only looks at the shelf is not kept waiting for it.
  */
 export async function findAnswers(
   files: readonly string[],
@@ -47,9 +47,7 @@ export async function findAnswers(
       start(link, book, options).catch(() => done(undefined));
     });
     link.end();
-    if (!answer) continue;
-    found(file, answer);
-    await keepAnswer(options.storage, { file, ...answer });
+    if (answer) found(file, answer);
   }
   link.remove();
 }

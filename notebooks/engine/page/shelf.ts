@@ -20,7 +20,6 @@ export interface ShelfAnswer {
 /** The notebooks in day-book form: name, what it answers, its first pinned answer and the date. */
 export function shelf(
   notebooks: readonly ShelfNotebook[],
-  answers: ReadonlyMap<string, ShelfAnswer>,
   today: string,
 ): { readonly element: HTMLElement; answer(file: string, answer: ShelfAnswer): void } {
   const places = new Map<string, HTMLElement>();
@@ -28,8 +27,6 @@ export function shelf(
     const link = `?notebook=${encodeURIComponent(file)}`;
     const last = el("span", { class: "last" });
     places.set(file, last);
-    const answer = answers.get(file);
-    if (answer) last.append(...lastAnswer(answer, today));
     return el("li", {}, el("a", { href: link }, el("b", {}, title), el("span", {}, about)), last);
   });
   const words =

@@ -1,8 +1,7 @@
-import { loadAnswer } from "../store/index.ts";
 import { el } from "./dom.ts";
 import { openNotebook } from "./open-notebook.ts";
 import type { PageOptions } from "./options.ts";
-import { type ShelfAnswer, shelf } from "./shelf.ts";
+import { shelf } from "./shelf.ts";
 import { findAnswers } from "./shelf-answers.ts";
 import { top } from "./top.ts";
 
@@ -23,22 +22,17 @@ export async function startPage(options: PageOptions): Promise<void> {
 }
 
 async function showShelf(options: PageOptions, trouble?: string): Promise<void> {
-  const { root, notebooks, storage, today } = options;
+  const { root, notebooks, today } = options;
   document.title = "The shelf · Bedwright";
-  const answers = new Map<string, ShelfAnswer>();
-  for (const { file } of notebooks) {
-    const answer = await loadAnswer(storage, file);
-    if (answer) answers.set(file, answer);
-  }
-  const shown = shelf(notebooks, answers, today);
+  const shown = shelf(notebooks, today);
   root.replaceChildren(
     el("a", { class: "skip", href: "#page" }, "Skip to the page"),
     top({ title: undefined, units: "us", setUnits: () => undefined, setView: () => undefined }),
     ...(trouble === undefined ? [] : [el("p", { class: "broken troubles" }, trouble)]),
     shown.element,
   );
-  const missing = notebooks.map(({ file }) => file).filter((file) => !answers.has(file));
-  await findAnswers(missing, options, (file, answer) => shown.answer(file, answer));
+  const files = notebooks.map(({ file }) => file);
+  await findAnswers(files, options, (file, answer) => shown.answer(file, answer));
 }
 
 /** What the address names exists only now. */

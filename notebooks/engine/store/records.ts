@@ -1,4 +1,4 @@
-import type { Figure, TableText, Units } from "../types/index.ts";
+import type { TableText, Units } from "../types/index.ts";
 
 /** What was typed into one notebook's entries and tables, by the cell's name. */
 export interface EnteredRecord {
@@ -8,26 +8,15 @@ export interface EnteredRecord {
   readonly cells: Readonly<Record<string, string | TableText>>;
 }
 
-/** A notebook's first pinned answer as it was last worked out, for the shelf. */
-export interface AnswerRecord {
-  readonly kind: "answer";
-  readonly version: 1;
-  readonly file: string;
-  readonly title: string;
-  readonly figure: Figure;
-  /** ISO date. */
-  readonly on: string;
-}
-
 export interface SettingsRecord {
   readonly kind: "settings";
   readonly version: 1;
   readonly units: Units;
 }
 
-export type KeptRecord = EnteredRecord | AnswerRecord | SettingsRecord;
+export type KeptRecord = EnteredRecord | SettingsRecord;
 
-const newest = { entered: 1, answer: 1, settings: 1 } as const;
+const newest = { entered: 1, settings: 1 } as const;
 
 /**
  * What a stored value turned out to be. `newer` was written by a later version of this program:
@@ -81,10 +70,6 @@ const shapes: Record<KeptRecord["kind"], (stored: object) => boolean> = {
       cells !== null &&
       Object.values(cells).every((value) => isText(value) || isTable(value))
     );
-  },
-  answer(stored) {
-    const { file, title, figure, on } = stored as Partial<AnswerRecord>;
-    return isText(file) && isText(title) && isText(on) && isText(figure?.text);
   },
   settings: (stored) => ["us", "metric"].includes(String((stored as SettingsRecord).units)),
 };
