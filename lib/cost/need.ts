@@ -1,4 +1,4 @@
-import type { LinedBed, LinerStripOptions } from "../liner/index.ts";
+import type { LinedBed, LinerCutting } from "../liner/index.ts";
 import type { Density, Length, Range, Volume } from "../measure/index.ts";
 
 /** How much of a need belongs to which bed, as weights of any scale. */
@@ -33,7 +33,7 @@ export interface CountNeed extends NeedTerms {
 export interface LiningNeed extends NeedTerms {
   readonly kind: "lining";
   readonly beds: readonly LinedBed[];
-  readonly strip: LinerStripOptions;
+  readonly strip: LinerCutting;
 }
 
 /** Sheet or mesh on the floor of beds. */

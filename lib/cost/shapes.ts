@@ -102,6 +102,7 @@ export const need = once(
         overTop: perhaps(aLength),
         underEdge: perhaps(aLength),
         lap: perhaps(aLength),
+        cutAlong: perhaps(oneOf(true, false)),
       }),
     },
     floor: {

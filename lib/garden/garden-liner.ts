@@ -4,8 +4,8 @@ import {
   bedFloor,
   type FloorKind,
   type LinedBed,
+  type LinerCutting,
   type LinerPlan,
-  type LinerStripOptions,
   linerForBeds,
 } from "../liner/index.ts";
 import {
@@ -25,7 +25,7 @@ import { optionalText, requireBeds } from "./checks.ts";
 import { priceRows } from "./shapes.ts";
 
 /** How beds are lined. */
-export interface LinerChoices extends LinerStripOptions {
+export interface LinerChoices extends LinerCutting {
   /** The roll reckoned with where none is priced. Default: 6 ft x 100 ft. */
   readonly roll?: { readonly width: Length; readonly length: Length };
   /** Default: 12 in. */
@@ -72,6 +72,7 @@ export function gardenLiner(beds: readonly Bed[], choices: LinerChoices = {}): G
   requireShape(prices, priceRows, ["choices", "prices"]);
   const checks = new Checks()
     .choice(floor, ["open", "sheet", "mesh"], ["choices", "floor"])
+    .choice(strip.cutAlong ?? false, [true, false], ["choices", "cutAlong"])
     .text(item, ["choices", "item"])
     .text(stapleItem, ["choices", "stapleItem"]);
   optionalText(checks, floorItem, ["choices", "floorItem"]);

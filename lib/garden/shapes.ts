@@ -212,6 +212,7 @@ export const chosenGoods = fields({
       overTop: lap,
       underEdge: lap,
       lap,
+      cutAlong: perhaps(oneOf(true, false)),
     }),
   ),
   fastening: fields({

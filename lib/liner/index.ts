@@ -8,6 +8,7 @@ export {
 } from "./liner-for-beds.ts";
 export {
   type LinedFrame,
+  type LinerCutting,
   type LinerStrip,
   type LinerStripOptions,
   linerStrip,

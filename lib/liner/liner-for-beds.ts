@@ -20,6 +20,7 @@ import { plasticAndDrainage } from "../safety/index.ts";
 import { type Loop, layAcross, layAlong, type Rolls } from "./lay-strips.ts";
 import {
   type LinedFrame,
+  type LinerCutting,
   type LinerStrip,
   type LinerStripOptions,
   linerStrip,
@@ -35,7 +36,7 @@ export interface LinedBed extends LinedFrame {
 }
 
 /** How beds are lined, and the roll. */
-export interface LinerOptions extends LinerStripOptions {
+export interface LinerOptions extends LinerCutting {
   /** The roll as sold. */
   readonly roll: { readonly width: Length; readonly length: Length };
   /** Distance between staples. Default: 12 in. */
@@ -76,7 +77,7 @@ export interface LinerPlan {
  *
  * @param beds frames or beds with how many are alike (0 to 10,000), 2,000 kinds at most
  * @param options `roll`: width 6 in to 40 ft, length 3 to 1,000 ft; `overTop`, `underEdge`, `lap` as
- *   for `linerStrip`; `stapleSpacing`: 1 to 36 in, default 12 in
+ *   for `linerStrip`; `cutAlong`, default no; `stapleSpacing`: 1 to 36 in, default 12 in
  * @returns rolls, way of cutting, each bed's strip, and totals
  * @throws ProblemError where a value is of the wrong kind or out of its range, or no strip can be
  *   cut from the roll either way
@@ -89,7 +90,7 @@ export function linerForBeds(beds: readonly LinedBed[], options: LinerOptions): 
   requireRecords(beds, ["beds"]);
   requireRecord(options, ["options"]);
   requireRecord(options.roll, ["roll"]);
-  const { roll, stapleSpacing = foot, ...strip } = options;
+  const { roll, stapleSpacing = foot, cutAlong = false, ...strip } = options;
   new Checks()
     .quantity(roll.width, "length", ["roll", "width"], {
       min: times(inch, 6),
@@ -101,6 +102,7 @@ export function linerForBeds(beds: readonly LinedBed[], options: LinerOptions): 
     })
     .quantity(strip.lap ?? foot, "length", ["lap"], { min: times(inch, 6), max: times(foot, 4) })
     .quantity(stapleSpacing, "length", ["stapleSpacing"], { min: inch, max: times(foot, 3) })
+    .choice(cutAlong, [true, false], ["cutAlong"])
     .done();
   const strips = stripsOf(beds, strip);
   const loops: Loop[] = strips.map((made, at) => ({
@@ -108,7 +110,7 @@ export function linerForBeds(beds: readonly LinedBed[], options: LinerOptions): 
     heightM: made.height.si,
     count: beds[at]?.count ?? 1,
   }));
-  const { way, laid } = fewerRolls(loops, roll, strips[0]?.lap ?? foot);
+  const { way, laid } = betterWay(loops, { roll, lap: strips[0]?.lap ?? foot, cutAlong });
   const lined = strips.map((made, at): BedLiner => {
     const joins = laid.joins[at] ?? 1;
     return {
@@ -163,10 +165,9 @@ const hanging: readonly string[] = [
   "Staple above the soil line only; below it every hole lets decay in.",
 ];
 
-function fewerRolls(
+function betterWay(
   loops: readonly Loop[],
-  roll: LinerOptions["roll"],
-  lap: Length,
+  { roll, lap, cutAlong }: { roll: LinerOptions["roll"]; lap: Length; cutAlong: boolean },
 ): { readonly way: LinerPlan["way"]; readonly laid: Rolls } {
   if (loops.every((loop) => loop.count === 0)) {
     return { way: "none", laid: { rolls: 0, joins: loops.map(() => 1) } };
@@ -174,7 +175,7 @@ function fewerRolls(
   const counted = loops.filter((loop) => loop.count > 0);
   const sheet = { widthM: roll.width.si, lengthM: roll.length.si };
   const along = layAlong(loops, sheet, lap.si);
-  const across = layAcross(loops, sheet, lap.si);
+  const across = cutAlong && along !== null ? null : layAcross(loops, sheet, lap.si);
   if (along === null && across === null) throw new ProblemError([tooNarrow(counted, roll, lap)]);
   if (across === null) return { way: "along", laid: along as Rolls };
   if (along === null) return { way: "across", laid: across };

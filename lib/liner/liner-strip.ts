@@ -31,6 +31,15 @@ export interface LinerStripOptions {
   readonly lap?: Length;
 }
 
+/** How strips are cut from a roll. */
+export interface LinerCutting extends LinerStripOptions {
+  /**
+   * Whether strips are cut along the roll wherever it is wide enough, in few pieces, even where
+   * short pieces cut across would save a roll. Default: no.
+   */
+  readonly cutAlong?: boolean;
+}
+
 /** The strip of sheet of one frame. */
 export interface LinerStrip {
   readonly wallHeight: Length;

@@ -53,7 +53,7 @@ const everyChoice = {
   liner: {
     ...{ roll: { width: feet(6), length: feet(100) }, stapleSpacing: feet(1), floor: "mesh" },
     ...{ item: "liner", stapleItem: "staples", floorItem: "mesh", prices: prices.rows },
-    ...{ overTop: inch, underEdge: inch, lap: feet(1) },
+    ...{ overTop: inch, underEdge: inch, lap: feet(1), cutAlong: true },
   },
   fastening: {
     ...{ screws, prices: prices.rows, plateThickness: times(0.125, inch), platesPerCorner: 2 },

@@ -240,6 +240,7 @@ export const gardenCases: FolderCases = {
           overTop: length("1 in", perhaps),
           underEdge: length("1 in", perhaps),
           lap: length("12 in", optional),
+          cutAlong: yesNo(true, optional),
         },
         optional,
       ),

@@ -1,5 +1,5 @@
 import { readLength } from "../../../lib/index.ts";
-import { choice, count, label, length, type Sizes } from "./leaves.ts";
+import { choice, count, label, length, type Sizes, yesNo } from "./leaves.ts";
 import { list, record } from "./shape.ts";
 import type { FolderCases } from "./walk.ts";
 
@@ -42,7 +42,12 @@ export const linerCases: FolderCases = {
   linerForBeds: {
     takes: {
       beds: list([lined, lined], { empty: "fine" }),
-      options: record({ ...strip, roll, stapleSpacing: length("12 in", optional) }),
+      options: record({
+        ...strip,
+        cutAlong: yesNo(true, optional),
+        roll,
+        stapleSpacing: length("12 in", optional),
+      }),
     },
     together: [
       {

@@ -22,6 +22,21 @@ describe("linerForBeds", () => {
     expect(linerForBeds(beds(9), { roll: roll(10, 25) }).rolls).toBe(2);
   });
 
+  it("cuts along all the same where short pieces would save a roll and are not wanted", () => {
+    // Two courses and two turns: strips 25-1/2 in high and 24 ft long. A roll 4 ft x 30 ft holds one
+    // of them along it, or 14 pieces across it that cover 3 ft each: eight a bed, 32 for four beds.
+    const thrifty = { roll: roll(4, 30) };
+    const high = beds(4, frame(8, 4, 2, 11.25));
+    expect(linerForBeds(high, thrifty)).toMatchObject({ way: "across", rolls: 3, joins: 32 });
+    expect(linerForBeds(high, { ...thrifty, cutAlong: true })).toMatchObject({
+      way: "along",
+      rolls: 4,
+      joins: 4,
+    });
+    // A roll of 2 ft is too narrow for them along.
+    expect(linerForBeds(high, { roll: roll(2, 50), cutAlong: true }).way).toBe("across");
+  });
+
   it("cuts across where a strip is higher than the roll is wide", () => {
     // Three courses of 9-1/4 in and two turns: 30-3/4 in, more than 2 ft.
     const plan = linerForBeds(beds(1, frame(8, 3, 3, 9.25)), { roll: roll(2, 50) });
