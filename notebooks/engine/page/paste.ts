@@ -47,7 +47,7 @@ export interface Pasted {
 /**
  * Puts a range into a table, from a row and a column on; rows are made as needed. Where the first
  * line holds the table's headings, fields go under their own headings from the first column on, and
- * headings the table lacks become new columns.
+ * headings the table lacks become new columns; such rows take the place of those that were there.
  */
 export function pasteInto(
   table: TableText,
@@ -65,6 +65,8 @@ export function pasteInto(
   while (rows.length < row + body.length) rows.push(columns.map(() => ""));
   let beyond = 0;
   body.forEach((fields, offset) => {
+    // Whole rows with their headings are other rows: nothing of those they replace stays in them.
+    if (headings) rows[row + offset] = columns.map(() => "");
     const target = rows[row + offset] ?? [];
     fields.forEach((field, index) => {
       const place = places[index] ?? column + index;

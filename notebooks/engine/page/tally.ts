@@ -97,12 +97,13 @@ export class Tally {
 
   private short(id: CellId, index: number): HTMLElement {
     const { book } = this.context;
-    const figure = mainFigure(book.states.get(id)?.shown);
+    const state = book.states.get(id);
+    const figure = mainFigure(state?.shown);
     return el(
       "span",
       { class: index === 3 ? "x4" : undefined },
       el("small", {}, book.title(id)),
-      el("b", {}, ...figureNodes(figure?.number ?? "…")),
+      el("b", {}, ...figureNodes(figure?.number ?? (state?.error ? "not known" : "…"))),
       figure?.unit ? el("span", { class: "unit" }, ` ${figure.unit}`) : undefined,
     );
   }

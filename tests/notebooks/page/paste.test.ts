@@ -66,6 +66,20 @@ describe("pasteInto", () => {
     expect(table.rows[0]).toEqual(["1", "8 ft", "4 ft", "", ""]);
   });
 
+  it("leaves nothing of the rows that rows with headings replace", () => {
+    const seated = { ...beds, columns: ["bed", "length", "cap"], rows: [["1", "8 ft", "2x6"]] };
+    const range = [
+      ["bed", "length"],
+      ["D2", "6 ft"],
+    ];
+    const { table } = pasteInto(seated, range, { row: 0, column: 0 });
+    expect(table.rows).toEqual([["D2", "6 ft", ""]]);
+    // Without headings the fields beside those that are pasted are the reader's own.
+    expect(pasteInto(seated, [["D2", "6 ft"]], { row: 0, column: 0 }).table.rows[0]?.[2]).toBe(
+      "2x6",
+    );
+  });
+
   it("does not take a row for headings", () => {
     const { headings, table } = pasteInto(beds, [["5", "6 ft"]], { row: 0, column: 0 });
     expect(headings).toBe(false);
