@@ -1,4 +1,4 @@
-import { roundHalfAway } from "./decimal.ts";
+import { decimalsFor, roundHalfAway, tidy } from "./decimal.ts";
 
 const inchM = 0.0254;
 const sixteenthM = inchM / 16;
@@ -33,9 +33,10 @@ export function inSixteenths(lengthM: number): boolean {
   if (sizeM >= feetAreDecimalFromM) return false;
   if (sizeM >= fineBelowM) return true;
   const sizeIn = sizeM / inchM;
-  // As it would stand in decimals: 1.245 in is 1.25 in there, and that is 1 1/4 in.
-  const shownIn = Number(sizeIn.toPrecision(3));
-  return offSixteenths(sizeIn) <= 0.002 || offSixteenths(shownIn) === 0;
+  // Judged by the figure as it would stand in decimals, so that what is read back from the page is
+  // printed the same again: 1.245 in is 1.25 in there, and that is 1 1/4 in.
+  const shownIn = roundHalfAway(tidy(sizeIn), decimalsFor(sizeIn, 3));
+  return offSixteenths(sizeIn) <= 1e-9 || offSixteenths(shownIn) <= 0.002 + 1e-9;
 }
 
 /** Feet, inches and sixteenths: "8 ft 3 1/2 in", or "8′ 3 1⁄2″" for the page. */

@@ -41,11 +41,12 @@ function chosenUnit(
 ): [number, UnitChoice] {
   const home = choices.find((choice) => choice.home === true);
   if (si === 0 && home !== undefined) return [si, home];
-  const reached = choices.find(({ fromSi }) => Math.abs(si) >= fromSi);
+  const reaches = (sizeSi: number) => choices.find(({ fromSi }) => sizeSi * (1 + 1e-12) >= fromSi);
+  const reached = reaches(Math.abs(si));
   const small = reached ?? (choices[choices.length - 1] as UnitChoice);
   const size = Math.abs(si) / small.unitSi;
   const printedSi = Number(size.toFixed(decimalsIn(small, size, digits))) * small.unitSi;
-  const large = choices.find(({ fromSi }) => printedSi * (1 + 1e-12) >= fromSi) ?? small;
+  const large = reaches(printedSi) ?? small;
   return large === small ? [si, small] : [Math.sign(si) * printedSi, large];
 }
 
