@@ -1,5 +1,6 @@
 import type { Caution, Remark } from "../check/index.ts";
 import type { Length, Money } from "../measure/index.ts";
+import type { Certificate } from "./certificate.ts";
 import type { PiecePart } from "./piece.ts";
 import type { Section } from "./section.ts";
 
@@ -11,6 +12,16 @@ export interface CutPiece {
   /** Length it is cut to, shortened where the plan says so. */
   readonly length: Length;
   readonly mitred: boolean;
+}
+
+/** A board cut in two at the yard: the first of its pieces lie on the first part. */
+export interface YardCut {
+  /** From the board's start (squaring included) to the cut. */
+  readonly first: Length;
+  /** How many pieces the first part gives; the others lie on the second. */
+  readonly pieces: number;
+  /** What is left over of the first part; `offcut` is what is left of the second. */
+  readonly rest: Length;
 }
 
 /** One board used, with its pieces in the order they are cut. */
@@ -26,6 +37,10 @@ export interface CutBoard {
   readonly pieces: readonly CutPiece[];
   /** What is left after the last cut; zero where the board is used up. */
   readonly offcut: Length;
+  /** What is sawn off first to square the end, that cut included; zero where it is not asked for. */
+  readonly squared: Length;
+  /** The cut made at the yard so that the board goes on the car; null where there is none. */
+  readonly atYard: YardCut | null;
   /** How many times the saw goes through. */
   readonly cutCount: number;
   /** Boards of one layout are cut alike: equal numbers, counted from 1. */
@@ -39,6 +54,8 @@ export interface BuyLine {
   readonly timber: string;
   readonly length: Length;
   readonly count: number;
+  /** Of these, how many no piece is cut from: bought because they are sold by the bundle. */
+  readonly unused: number;
   /** Of one board. */
   readonly price: Money;
   readonly sum: Money;
@@ -52,6 +69,18 @@ export interface ShortenedPiece {
   readonly asked: Length;
   readonly cut: Length;
   readonly short: Length;
+}
+
+/** A piece longer than every board, joined of parts over stakes. */
+export interface SplicedPiece {
+  readonly name: string;
+  readonly bed: string;
+  readonly count: number;
+  readonly asked: Length;
+  /** In order, from one end. */
+  readonly parts: readonly Length[];
+  /** Whether stakes are known to stand at the joints; else they must be set there. */
+  readonly onStakes: boolean;
 }
 
 /** How sure it is that no plan costs less. */
@@ -79,6 +108,11 @@ export interface BoardPlan {
   /** The rest: kerf and offcuts, 0 to 1. */
   readonly waste: number;
   readonly shortened: readonly ShortenedPiece[];
+  readonly spliced: readonly SplicedPiece[];
+  /** What the offcuts of bought boards are worth, as far as they are worth keeping. */
+  readonly offcutWorth: Money;
+  /** Why no plan can cost less than its floor. */
+  readonly certificate: Certificate;
   readonly remarks: readonly Remark[];
   readonly cautions: readonly Caution[];
 }

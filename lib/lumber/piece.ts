@@ -19,4 +19,6 @@ export interface Piece {
   readonly count: number;
   /** Whether its ends are cut at 45 degrees, so that a cut takes 1.41 times the kerf. */
   readonly mitred?: boolean;
+  /** How far from one end stakes stand behind it, where it may be joined. Default: none known. */
+  readonly stakesAt?: readonly Length[];
 }
