@@ -1,3 +1,4 @@
+export * from "./buying/index.ts";
 export * from "./check/index.ts";
 export * from "./compost/index.ts";
 export * from "./cost/index.ts";

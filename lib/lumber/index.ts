@@ -7,9 +7,12 @@ export type {
   CutPiece,
   PlanProof,
   ShortenedPiece,
+  SplicedPiece,
+  YardCut,
 } from "./board-plan.ts";
-export type { BoardProblem, StockBoard } from "./board-problem.ts";
+export type { BoardProblem, OffcutWorth, StockBoard } from "./board-problem.ts";
 export type { GroupPlan } from "./bounded-plan.ts";
+export type { BoardWorth, Certificate, FloorPart, PieceValue } from "./certificate.ts";
 export type { Seasoning } from "./dressed-sizes.ts";
 export { framePieces } from "./frame-pieces.ts";
 export { frameDiagonal, frameHeight } from "./frame-size.ts";

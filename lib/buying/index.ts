@@ -1,0 +1,2 @@
+export type { BuyingPlan, BuyingProof, Way, YardsFloor } from "./buying-plan.ts";
+export type { BuyingProblem } from "./buying-problem.ts";
