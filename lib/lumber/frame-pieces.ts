@@ -76,16 +76,27 @@ interface Cut {
   readonly count: number;
   readonly section: Section;
   readonly mitred?: true;
+  /** How far from its start stakes stand behind it. */
+  readonly stakesAtM?: readonly number[];
 }
 
 function wallCuts(frame: FrameSpec, outsideM: SizeM): Cut[] {
   const { section, courses, lap } = frame;
   const { sideM, endM } = lapped(outsideM, lap, section.thickness.si);
   const count = 2 * courses;
+  const stakesAtM = stakePlaces(frame.stakes, outsideM.lengthM, sideM);
   return [
-    { part: "side", words: "side", lengthM: sideM, count, section },
+    { part: "side", words: "side", lengthM: sideM, count, section, stakesAtM },
     { part: "end", words: "end", lengthM: endM, count, section },
   ];
+}
+
+/** Stakes divide the outside length evenly; a side between two ends begins a board's thickness later. */
+function stakePlaces(stakes: number, outsideM: number, sideM: number): number[] {
+  const startM = (outsideM - sideM) / 2;
+  const apartM = outsideM / (stakes + 1);
+  const places = Array.from({ length: stakes }, (_, at) => (at + 1) * apartM - startM);
+  return places.filter((placeM) => placeM > 1e-9 && placeM < sideM - 1e-9);
 }
 
 function capCuts(frame: FrameSpec, section: Section, outsideM: SizeM): Cut[] {
@@ -108,7 +119,8 @@ function stakeCuts({ stakes, stakeSection, stakeLength }: FrameSpec): Cut[] {
 
 /**
  * The pieces of one frame, from its true outside size: the boards of its walls, its seat cap and its
- * stakes. Like pieces come once, with their count and the bed's name.
+ * stakes. Like pieces come once, with their count and the bed's name; sides say where their stakes
+ * stand, evenly between the corners.
  *
  * @param frame length and width up to 100 ft, 1 to 10 courses, 0 to 50 stakes a long side; `capReach`
  * from 0 to 12 in (default 1 in); `capJoint` `mitred` (default) or `butted`
@@ -135,11 +147,12 @@ export function framePieces(frame: FrameSpec): readonly Piece[] {
     ...(cap ? capCuts(frame, cap, capM) : []),
     ...stakeCuts(frame),
   ];
-  return cuts.map(({ words, lengthM, ...cut }) => ({
+  return cuts.map(({ words, lengthM, stakesAtM = [], ...cut }) => ({
     name: `${frame.name} ${words}`,
     bed: frame.name,
     ...cut,
     ...(frame.timber === undefined ? {} : { timber: frame.timber }),
     length: metresToLength(lengthM),
+    ...(stakesAtM.length === 0 ? {} : { stakesAt: stakesAtM.map(metresToLength) }),
   }));
 }

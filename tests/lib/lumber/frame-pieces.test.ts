@@ -60,6 +60,18 @@ describe("framePieces", () => {
     expect(listed(bedPieces(stakes).slice(2))).toEqual(["4 A-1 stake 30"]);
   });
 
+  // Hand-worked: 96 / 3 = 32; between two ends a side begins 1.5 in later.
+  it("says where the stakes stand behind each side, evenly between the corners", () => {
+    const stakes = { stakes: 2, stakeSection: section("2x4"), stakeLength: inches(30) };
+    const places = (lap: FrameSpec["lap"]) =>
+      bedPieces({ ...stakes, lap }).map(({ stakesAt = [] }) =>
+        stakesAt.map((place) => Number(amount(place, inch).toFixed(6))),
+      );
+    expect(places("sides")).toEqual([[32, 64], [], []]);
+    expect(places("ends")).toEqual([[30.5, 62.5], [], []]);
+    expect(bedPieces().some((piece) => "stakesAt" in piece)).toBe(false);
+  });
+
   it("names the bed and the timber on every piece", () => {
     const pieces = bedPieces({ timber: "cedar", cap: section("2x6") });
     expect(pieces.every((piece) => piece.bed === "A-1" && piece.timber === "cedar")).toBe(true);
