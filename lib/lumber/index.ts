@@ -13,6 +13,7 @@ export type {
 export type { BoardProblem, OffcutWorth, StockBoard } from "./board-problem.ts";
 export type { GroupPlan } from "./bounded-plan.ts";
 export type { BoardWorth, Certificate, FloorPart, PieceValue } from "./certificate.ts";
+export { checkCertificate } from "./check-certificate.ts";
 export type { Seasoning } from "./dressed-sizes.ts";
 export { framePieces } from "./frame-pieces.ts";
 export { frameDiagonal, frameHeight } from "./frame-size.ts";

@@ -1,4 +1,4 @@
-import { foot, inch, money, type Section, type Solve, times } from "../../../lib/index.ts";
+import { foot, inch, money, over, type Section, type Solve, times } from "../../../lib/index.ts";
 import { solver } from "../lumber/solver.ts";
 import {
   choice,
@@ -206,6 +206,23 @@ const oneBoard = {
   shortfall: none,
 };
 
+const certificate = {
+  pieces: [
+    { section: "2x12", timber: "treated", takes: times(4, foot), count: 3, value: money(10) },
+  ],
+  boards: [
+    {
+      ...{ yard: "North", section: "2x12", timber: "treated", length: times(8, foot) },
+      ...{ room: times(8, foot), partRoom: times(5, foot), price: money(20), worth: money(20) },
+      ...{ limit: 4, rebate: money(0) },
+    },
+  ],
+  others: [{ what: "one trip", sum: money(6) }],
+  kerf: none,
+  offcuts: { from: foot, worth: over(money(1), foot) },
+  floor: money(20),
+};
+
 export const lumberCases: FolderCases = {
   boardFeet: {
     takes: {
@@ -220,6 +237,10 @@ export const lumberCases: FolderCases = {
       length: oneLength,
       options: record({ species, moisture: moisture(optional), count: boards(optional) }),
     },
+  },
+  checkCertificate: {
+    takes: { certificate: made(certificate) },
+    derived: "a certificate is made with a plan; what is wrong with it is said by what it breaks",
   },
   dressedSection: {
     takes: { section, seasoning: choice("green") },
