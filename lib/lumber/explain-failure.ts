@@ -1,23 +1,24 @@
 import type { Problem } from "../check/index.ts";
+import { longestU } from "../cutting/cut-part.ts";
 import type { BoardProblem } from "./board-problem.ts";
 import { sizeInWords } from "./checks.ts";
-import type { PricedGroup } from "./make-groups.ts";
+import type { CuttingGroup } from "./make-groups.ts";
 
 function bedsOf(problem: BoardProblem, entries: readonly number[]): string {
   const beds = new Set(entries.flatMap((entry) => problem.pieces[entry]?.bed ?? []));
   return [...beds].join(", ");
 }
 
-export function groupName(group: PricedGroup): string {
+export function groupName(group: CuttingGroup): string {
   return group.timber === "" ? group.section.name : `${group.section.name} ${group.timber}`;
 }
 
 /** Pieces that no board of the group can hold: one problem for each length, naming the beds. */
-export function piecesThatFitNothing(problem: BoardProblem, group: PricedGroup): Problem[] {
-  const bought = group.kinds.filter((kind) => !kind.kept);
-  const longestU = Math.max(0, ...group.kinds.map((kind) => kind.capacityU));
+export function piecesThatFitNothing(problem: BoardProblem, group: CuttingGroup): Problem[] {
+  const bought = group.kinds.filter((kind) => kind.bought);
+  const longest = Math.max(0, ...group.kinds.map(longestU));
   return group.classes.flatMap((each): Problem[] => {
-    if (each.leastU <= longestU) return [];
+    if (each.leastU <= longest) return [];
     const [entry = 0] = each.entries;
     const piece = problem.pieces[entry];
     const beds = bedsOf(problem, each.entries);
@@ -40,7 +41,7 @@ export function piecesThatFitNothing(problem: BoardProblem, group: PricedGroup):
   });
 }
 
-function offered(problem: BoardProblem, group: PricedGroup): boolean {
+function offered(problem: BoardProblem, group: CuttingGroup): boolean {
   return problem.stock.some(
     (board) =>
       board.yard !== null &&
@@ -50,7 +51,7 @@ function offered(problem: BoardProblem, group: PricedGroup): boolean {
 }
 
 /** Why a group whose pieces each fit some board has no plan: no price, or limits too small. */
-export function noPlanProblem(problem: BoardProblem, group: PricedGroup): Problem {
+export function noPlanProblem(problem: BoardProblem, group: CuttingGroup): Problem {
   const entries = group.classes.flatMap((each) => each.entries);
   const beds = bedsOf(problem, entries);
   const pieces = group.classes.reduce((sum, each) => sum + each.demand, 0);
@@ -66,7 +67,7 @@ export function noPlanProblem(problem: BoardProblem, group: PricedGroup): Proble
     };
   }
   const limits = group.kinds.map(
-    (kind) => `${kind.supply} of ${sizeInWords(kind.lengthU / 320_000)}`,
+    (kind) => `${kind.supply} of ${sizeInWords((kind.capacityU - group.part.kerfU) / 320_000)}`,
   );
   return {
     code: "contradiction",

@@ -1,3 +1,13 @@
+export type { StopSignal } from "../cutting/pacer.ts";
+export type { PartPlan as GroupPlan } from "../cutting/solve-part.ts";
+export type {
+  IntegerProgram,
+  ProgramColumn,
+  ProgramRow,
+  ProgramSolution,
+  Solve,
+  SolveLimits,
+} from "../cutting/solver.ts";
 export { boardFeet } from "./board-feet.ts";
 export { boardMass } from "./board-mass.ts";
 export type {
@@ -11,7 +21,6 @@ export type {
   YardCut,
 } from "./board-plan.ts";
 export type { BoardProblem, OffcutWorth, StockBoard } from "./board-problem.ts";
-export type { GroupPlan } from "./bounded-plan.ts";
 export type { BoardWorth, Certificate, FloorPart, PieceValue } from "./certificate.ts";
 export { checkCertificate } from "./check-certificate.ts";
 export type { Seasoning } from "./dressed-sizes.ts";
@@ -28,15 +37,6 @@ export {
   type Section,
   type SectionOptions,
 } from "./section.ts";
-export type {
-  IntegerProgram,
-  ProgramColumn,
-  ProgramRow,
-  ProgramSolution,
-  Solve,
-  SolveLimits,
-  StopSignal,
-} from "./solver.ts";
 export { validateBoardPlan } from "./validate-board-plan.ts";
 export { type WoodSpecies, woodDensity } from "./wood-density.ts";
 export { sizeAtMoisture, woodShrinkage } from "./wood-shrinkage.ts";

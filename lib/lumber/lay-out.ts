@@ -1,26 +1,37 @@
-import type { CuttingGroup, PatternUse } from "./cutting-group.ts";
-import { demands, filledU, fullSizes } from "./cutting-group.ts";
+import type { PatternUse } from "../cutting/cut-part.ts";
+import { filledU, fullSizes, leastSizes } from "../cutting/cut-part.ts";
+import { isTight } from "../cutting/pattern-cost.ts";
+import { inTwoParts } from "../cutting/two-parts.ts";
+import type { CuttingGroup } from "./make-groups.ts";
 
 /** One board with the pieces that lie on it, each by its place in the problem. */
 export interface LaidBoard {
-  kind: number;
+  readonly kind: number;
   /** Class and entry of each piece, in the order of cutting. */
-  readonly pieces: readonly { readonly place: number; readonly entry: number }[];
+  readonly pieces: readonly LaidPiece[];
+  /** Where the board is cut in two first: how many pieces lie on the first part, and its room. */
+  readonly first: { readonly pieces: number; readonly roomU: number } | null;
+}
+
+export interface LaidPiece {
+  readonly place: number;
+  readonly entry: number;
 }
 
 interface Counted {
-  kind: number;
+  readonly kind: number;
   readonly counts: number[];
 }
 
-/** Boards in the order in which surplus pieces are left off: tight ones first, then kept ones. */
+/** Surplus pieces are left off: those of tight boards first, then those of kept ones. */
 function leaveOffSurplus(group: CuttingGroup, boards: readonly Counted[]): void {
-  const full = fullSizes(group);
+  const full = fullSizes(group.part);
   const overU = (board: Counted) =>
     filledU(board.counts, full) - (group.kinds[board.kind]?.capacityU ?? 0);
-  const keptFirst = (board: Counted) => (group.kinds[board.kind]?.kept ? 0 : 1);
-  for (const [place, demand] of demands(group).entries()) {
+  const keptFirst = (board: Counted) => (group.kinds[board.kind]?.bought ? 1 : 0);
+  for (const [place, { demand }] of group.classes.entries()) {
     let surplus = boards.reduce((sum, board) => sum + (board.counts[place] ?? 0), -demand);
+    if (surplus <= 0) continue;
     const order = [...boards].sort((a, b) => overU(b) - overU(a) || keptFirst(a) - keptFirst(b));
     for (const pass of ["tight", "any"] as const) {
       for (const board of order) {
@@ -37,17 +48,12 @@ function leaveOffSurplus(group: CuttingGroup, boards: readonly Counted[]): void 
   }
 }
 
-/** Each bought board changed to the cheapest without limit that holds its pieces as well. */
-function takeCheaper(group: CuttingGroup, boards: readonly Counted[]): void {
-  const full = fullSizes(group);
-  for (const board of boards) {
-    const used = filledU(board.counts, full);
-    for (const [i, kind] of group.kinds.entries()) {
-      const now = group.kinds[board.kind];
-      if (!now || kind.kept || kind.supply !== Number.POSITIVE_INFINITY) continue;
-      if (kind.capacityU >= used && kind.cost < now.cost) board.kind = i;
-    }
-  }
+/** Where the board is cut in two: what of it lies on the first part. Full lengths where they fit. */
+function firstPart(group: CuttingGroup, { kind, counts }: Counted) {
+  const own = group.kinds[kind];
+  if (!own || own.partsU === null) return null;
+  const full = inTwoParts(group.part, own, { counts, sizesU: fullSizes(group.part) });
+  return full ?? inTwoParts(group.part, own, { counts, sizesU: leastSizes(group.part) }) ?? null;
 }
 
 /**
@@ -65,19 +71,22 @@ export function layOut(
   );
   leaveOffSurplus(group, boards);
   const used = boards.filter((board) => board.counts.some((count) => count > 0));
-  takeCheaper(group, used);
-  const full = fullSizes(group);
-  const isTight = ({ kind, counts: own }: Counted) =>
-    filledU(own, full) > (group.kinds[kind]?.capacityU ?? 0);
   const key = (board: Counted) =>
     board.counts.map((count) => String(count).padStart(6, "0")).join();
-  used.sort(
+  const tight = (board: Counted) => Number(isTight(group.part, board));
+  const order = used.map((board) => ({ board, tight: tight(board), key: key(board) }));
+  order.sort(
     (a, b) =>
-      Number(isTight(b)) - Number(isTight(a)) ||
-      Number(group.kinds[b.kind]?.kept) - Number(group.kinds[a.kind]?.kept) ||
-      (group.kinds[b.kind]?.lengthU ?? 0) - (group.kinds[a.kind]?.lengthU ?? 0) ||
-      (key(a) < key(b) ? 1 : key(a) > key(b) ? -1 : a.kind - b.kind),
+      b.tight - a.tight ||
+      Number(group.kinds[a.board.kind]?.bought) - Number(group.kinds[b.board.kind]?.bought) ||
+      (group.kinds[b.board.kind]?.capacityU ?? 0) - (group.kinds[a.board.kind]?.capacityU ?? 0) ||
+      (a.key < b.key ? 1 : a.key > b.key ? -1 : a.board.kind - b.board.kind),
   );
+  return order.map(dealer(group, counts));
+}
+
+/** Deals out pieces, class by class in the order of their entries. */
+function dealer(group: CuttingGroup, counts: readonly number[]) {
   // Square pieces before mitred ones, longest first: the rest of the board stays long and square.
   const order = group.classes
     .map((each, place) => ({ each, place }))
@@ -86,14 +95,37 @@ export function layOut(
     entries.flatMap((entry) => Array.from({ length: counts[entry] ?? 0 }, () => entry)),
   );
   const next = queues.map(() => 0);
-  return used.map((board) => ({
-    kind: board.kind,
-    pieces: order.flatMap(({ place }) =>
-      Array.from({ length: board.counts[place] ?? 0 }, () => {
+  const deal = (own: readonly number[]): LaidPiece[] =>
+    order.flatMap(({ place }) =>
+      Array.from({ length: own[place] ?? 0 }, () => {
         const entry = queues[place]?.[next[place] ?? 0] ?? 0;
         next[place] = (next[place] ?? 0) + 1;
         return { place, entry };
       }),
-    ),
-  }));
+    );
+  return ({ board }: { readonly board: Counted }): LaidBoard => {
+    const two = firstPart(group, board);
+    if (two === null) return { kind: board.kind, pieces: deal(board.counts), first: null };
+    const first = deal(two.first);
+    const others = deal(board.counts.map((count, i) => count - (two.first[i] ?? 0)));
+    return {
+      kind: board.kind,
+      pieces: [...first, ...others],
+      first: { pieces: first.length, roomU: two.firstU },
+    };
+  };
+}
+
+/** The runs of a laid board between its ends and the cut at the yard, each with its room. */
+export function runsOf(
+  group: CuttingGroup,
+  board: LaidBoard,
+): readonly { readonly pieces: readonly LaidPiece[]; readonly roomU: number }[] {
+  const roomU = group.kinds[board.kind]?.capacityU ?? 0;
+  const { first, pieces } = board;
+  if (first === null) return [{ pieces, roomU }];
+  return [
+    { pieces: pieces.slice(0, first.pieces), roomU: first.roomU },
+    { pieces: pieces.slice(first.pieces), roomU: roomU - first.roomU },
+  ];
 }

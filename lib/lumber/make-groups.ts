@@ -1,12 +1,62 @@
+import type { CutKind, CutPart, RestWorth } from "../cutting/cut-part.ts";
+import { grainsPerMinor, isPlain } from "../cutting/cut-part.ts";
+import { minorDigits } from "../measure/index.ts";
 import type { BoardProblem } from "./board-problem.ts";
 import type { ChosenTimbers } from "./choose-timber.ts";
-import type { BoardKind, CuttingGroup, PieceClass } from "./cutting-group.ts";
 import type { Piece } from "./piece.ts";
 import type { Section } from "./section.ts";
-import { coinsPerUnit, greatestDivisor, sawStep, unitsDown, unitsUp } from "./whole-units.ts";
+import { sawStep, unitsDown, unitsPerMetre, unitsUp } from "./whole-units.ts";
 
 /** A cut at 45 degrees is longer by the square root of 2; the trade says 1.41. */
 export const mitreFactor = 1.41;
+
+/** Pieces of one length and one kind of cut. Sizes include the saw cut that parts them from the next. */
+export interface PieceClass {
+  /** Full length and saw cut. */
+  readonly sizeU: number;
+  /** Length less the shortfall allowed, and saw cut. */
+  readonly leastU: number;
+  readonly demand: number;
+  /** Where its pieces stand in the problem. */
+  readonly entries: readonly number[];
+  readonly mitred: boolean;
+}
+
+/** Boards of one length, price and way to be fetched. */
+export interface BoardKind extends CutKind {
+  /** Where its boards stand in the problem. */
+  readonly stock: readonly number[];
+}
+
+/** What can be planned apart from the rest: the pieces and boards of one section and timber. */
+export interface CuttingGroup {
+  readonly section: Section;
+  /** Empty where neither pieces nor boards name one. */
+  readonly timber: string;
+  /** Largest first. */
+  readonly classes: readonly PieceClass[];
+  /** Bought before kept, longest first. */
+  readonly kinds: readonly BoardKind[];
+  /** The same in plain numbers, as the planner takes it. */
+  readonly part: CutPart;
+  readonly kerfU: number;
+  /** What a mitred cut takes. */
+  readonly mitreKerfU: number;
+  readonly shortfallU: number;
+  readonly squaringU: number;
+  /** Lengths are shortened by multiples of this. */
+  readonly stepU: number;
+}
+
+/** Boards that may be used now. */
+export interface Offer {
+  /** Their row in the problem's stock. */
+  readonly row: number;
+  /** What one costs, in grains of a minor unit. */
+  readonly grains: number;
+  /** How long a part the car takes where they are cut at the yard; null where they are left whole. */
+  readonly partM: number | null;
+}
 
 function classesOf(
   pieces: readonly { piece: Piece; entry: number }[],
@@ -35,122 +85,157 @@ function classesOf(
   );
 }
 
-interface Offer {
-  readonly lengthU: number;
-  readonly coins: number;
-  readonly supply: number;
-  readonly kept: boolean;
-  readonly row: number;
-}
-
 const unlimited = Number.POSITIVE_INFINITY;
 
-/** Boards of one length and price as one kind; a board that another replaces at no more cost is left out. */
-function kindsOf(offers: readonly Offer[], extraU: number, shortestU: number): BoardKind[] {
-  const found = new Map<string, BoardKind & { stock: number[] }>();
-  for (const offer of offers) {
-    const endless = offer.supply === unlimited ? `row ${offer.row}` : "limited";
-    const key = `${offer.lengthU} ${offer.coins} ${offer.kept} ${endless}`;
-    const before = found.get(key);
-    found.set(key, {
-      lengthU: offer.lengthU,
-      capacityU: offer.lengthU + extraU,
-      cost: offer.coins,
-      supply: (before?.supply ?? 0) + offer.supply,
-      kept: offer.kept,
-      stock: [...(before?.stock ?? []), offer.row],
-    });
-  }
-  const kinds = [...found.values()].filter(
-    (kind) => kind.supply > 0 && kind.capacityU >= shortestU,
-  );
-  const replaces = (other: BoardKind, kind: BoardKind) =>
-    other.supply === unlimited &&
-    !kind.kept &&
-    other.lengthU >= kind.lengthU &&
-    other.cost <= kind.cost &&
-    (other.lengthU > kind.lengthU ||
-      other.cost < kind.cost ||
-      kind.supply !== unlimited ||
-      (other.stock[0] ?? 0) < (kind.stock[0] ?? 0));
-  return kinds
-    .filter((kind) => !kinds.some((other) => other !== kind && replaces(other, kind)))
-    .sort((a, b) => Number(a.kept) - Number(b.kept) || b.lengthU - a.lengthU || a.cost - b.cost);
+interface KindSizes {
+  readonly extraU: number;
+  readonly squaringU: number;
+  readonly shortestU: number;
+  /** Whether a longer board may stand in for a shorter one, heavier as it is, and another yard's. */
+  readonly freely: boolean;
 }
 
-/** A group with what is needed to turn its cost back into money. */
-export interface PricedGroup extends CuttingGroup {
-  /** What one unit of its cost is in money's major unit. */
-  readonly coin: number;
-  /** What a mitred cut takes. */
-  readonly mitreKerfU: number;
+/** Whether a board goes on the car in two parts. */
+function goesInTwo({ capacityU, partsU }: BoardKind): boolean {
+  return partsU === null || (partsU[0] > 0 && partsU[0] + partsU[1] >= capacityU);
+}
+
+function kindOf(problem: BoardProblem, offer: Offer, sizes: KindSizes): BoardKind | undefined {
+  const board = problem.stock[offer.row];
+  if (!board) return undefined;
+  const { extraU, squaringU } = sizes;
+  const kept = board.yard === null;
+  const usableU = unitsDown(board.length.si) - squaringU;
+  const partU = offer.partM === null ? null : unitsDown(offer.partM);
+  const { limit = kept ? 1 : unlimited, from = 1, step = 1 } = board;
+  return {
+    capacityU: usableU + extraU,
+    partsU: partU === null ? null : [partU - squaringU + extraU, partU + extraU],
+    cost: kept ? 0 : offer.grains,
+    supply: kept ? limit : Math.floor(limit / step) * step,
+    from: kept ? 1 : from,
+    least: 0,
+    step: kept ? 1 : step,
+    bought: !kept,
+    stock: [offer.row],
+  };
+}
+
+/** Boards of one length and price as one kind; a board that another replaces at no more cost is left out. */
+function kindsOf(problem: BoardProblem, offers: readonly Offer[], sizes: KindSizes): BoardKind[] {
+  const found = new Map<string, BoardKind>();
+  for (const offer of offers) {
+    const kind = kindOf(problem, offer, sizes);
+    if (!kind || kind.supply < 1 || kind.capacityU < sizes.shortestU || !goesInTwo(kind)) continue;
+    const { capacityU, partsU, cost, bought, supply, stock } = kind;
+    const same = Number.isFinite(supply) && isPlain(kind);
+    const yard = sizes.freely ? "" : problem.stock[offer.row]?.yard;
+    const alike = same ? `${capacityU} ${partsU?.join() ?? ""} ${cost} ${bought} ${yard}` : "";
+    const key = alike === "" ? `row ${offer.row}` : alike;
+    const before = found.get(key);
+    found.set(key, {
+      ...kind,
+      supply: (before?.supply ?? 0) + supply,
+      stock: [...(before?.stock ?? []), ...stock],
+    });
+  }
+  const kinds = [...found.values()];
+  const yardOf = (kind: BoardKind) => problem.stock[kind.stock[0] ?? 0]?.yard;
+  const replaces = (other: BoardKind, kind: BoardKind) =>
+    (sizes.freely || (yardOf(other) === yardOf(kind) && other.capacityU === kind.capacityU)) &&
+    other.supply === unlimited &&
+    isPlain(other) &&
+    other.partsU === null &&
+    kind.bought &&
+    other.capacityU >= kind.capacityU &&
+    other.cost <= kind.cost &&
+    (other.capacityU > kind.capacityU ||
+      other.cost < kind.cost ||
+      kind.supply !== unlimited ||
+      !isPlain(kind) ||
+      kind.partsU !== null ||
+      (other.stock[0] ?? 0) < (kind.stock[0] ?? 0));
+  // With rests worth something a shorter board may be the better one at the same price, never worse.
+  return kinds
+    .filter((kind) => !kinds.some((other) => other !== kind && replaces(other, kind)))
+    .sort(
+      (a, b) => Number(b.bought) - Number(a.bought) || b.capacityU - a.capacityU || a.cost - b.cost,
+    );
+}
+
+/** What rests are worth, in grains for each unit of length. */
+function restsOf(problem: BoardProblem): RestWorth | null {
+  const { offcuts } = problem;
+  if (offcuts === undefined || offcuts.worth.si <= 0) return null;
+  const minor = 10 ** minorDigits(currencyOf(problem));
+  return {
+    fromU: unitsUp(offcuts.from.si),
+    perU: (offcuts.worth.si * minor * grainsPerMinor) / unitsPerMetre,
+  };
+}
+
+export function currencyOf(problem: BoardProblem): string | undefined {
+  return problem.stock.find((board) => board.price.currency !== undefined)?.price.currency;
 }
 
 function groupOf(
   problem: BoardProblem,
   timbers: ChosenTimbers,
-  { section, timber }: { section: string; timber: string },
-): PricedGroup | undefined {
+  of: { section: string; timber: string; offers: readonly Offer[]; freely: boolean },
+): CuttingGroup | undefined {
+  const { section, timber, freely } = of;
   const pieces = problem.pieces.flatMap((piece, entry) =>
     piece.section.name === section && timbers.pieces[entry] === timber ? [{ piece, entry }] : [],
   );
-  const boards = problem.stock.flatMap((board, row) =>
-    board.section.name === section && timbers.stock[row] === timber ? [{ board, row }] : [],
+  const offers = of.offers.filter(
+    ({ row }) => problem.stock[row]?.section.name === section && timbers.stock[row] === timber,
   );
   const first = pieces.find(({ piece }) => piece.count > 0);
   if (!first) return undefined;
   const kerfU = unitsUp(problem.kerf.si);
   const shortfallU = unitsDown(problem.shortfall.si);
+  const squaringU = unitsUp(problem.squaring?.si ?? 0);
   const lengthsU = [
     ...pieces.map(({ piece }) => unitsUp(piece.length.si)),
-    ...boards.map(({ board }) => unitsDown(board.length.si)),
-    kerfU,
-    shortfallU,
+    ...offers.map(({ row }) => unitsDown(problem.stock[row]?.length.si ?? 0)),
+    ...[kerfU, shortfallU, squaringU],
   ];
   const stepU = sawStep(lengthsU);
   const mitreKerfU = Math.ceil((mitreFactor * kerfU) / stepU - 1e-9) * stepU;
   const classes = classesOf(pieces, { kerfU, mitreKerfU, shortfallU });
-  const coins = coinsPerUnit(boards.map(({ board }) => board.price.si));
-  const prices = boards.map(({ board }) =>
-    board.yard === null ? 0 : Math.round(board.price.si * coins),
-  );
-  const divisor = prices.reduce(greatestDivisor, 0) || 1;
   // Where square and mitred pieces share a board, the board counts with the narrower cut: on the safe
   // side by 0.41 kerf at most.
   const extraU = classes.every((each) => each.mitred) ? mitreKerfU : kerfU;
-  const offers = boards.map(({ board, row }, i): Offer => {
-    const kept = board.yard === null;
-    return {
-      lengthU: unitsDown(board.length.si),
-      coins: (prices[i] ?? 0) / divisor,
-      supply: board.limit ?? (kept ? 1 : unlimited),
-      kept,
-      row,
-    };
-  });
   const shortestU = Math.min(...classes.map((each) => each.leastU));
-  return {
-    section: first.piece.section,
-    timber,
-    classes,
-    kinds: kindsOf(offers, extraU, shortestU),
-    kerfU,
-    mitreKerfU,
-    shortfallU,
-    stepU,
-    coin: divisor / coins,
+  const kinds = kindsOf(problem, offers, { extraU, squaringU, shortestU, freely });
+  const part: CutPart = {
+    classes: classes.map(({ leastU, sizeU, demand }) => ({ leastU, fullU: sizeU, demand })),
+    kinds,
+    kerfU: extraU,
+    rests: restsOf(problem),
   };
+  const sizes = { kerfU, mitreKerfU, shortfallU, squaringU, stepU };
+  return { section: first.piece.section, timber, classes, kinds, part, ...sizes };
 }
 
-/** The problem taken apart by section and timber; groups come narrow boards first, as on a rack. */
-export function makeGroups(problem: BoardProblem, timbers: ChosenTimbers): PricedGroup[] {
+/**
+ * The problem taken apart by section and timber; groups come narrow boards first, as on a rack.
+ * `freely` says that a board may be replaced by any that is no shorter and costs no more; not where
+ * weight and yard count as well.
+ */
+export function makeGroups(
+  problem: BoardProblem,
+  timbers: ChosenTimbers,
+  offers: readonly Offer[],
+  freely = true,
+): CuttingGroup[] {
   const names = new Map<string, { section: Section; timber: string }>();
   for (const [i, { section }] of problem.pieces.entries()) {
     const timber = timbers.pieces[i] ?? "";
     names.set(`${section.name} ${timber}`, { section, timber });
   }
   return [...names.entries()].sort(narrowFirst).flatMap(([, { section, timber }]) => {
-    const group = groupOf(problem, timbers, { section: section.name, timber });
+    const group = groupOf(problem, timbers, { section: section.name, timber, offers, freely });
     return group ? [group] : [];
   });
 }

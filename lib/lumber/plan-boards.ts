@@ -1,29 +1,23 @@
-import {
-  type Caution,
-  type Problem,
-  ProblemError,
-  requireRecord,
-  requireRecords,
-} from "../check/index.ts";
+import { type Problem, ProblemError, requireRecord, requireRecords } from "../check/index.ts";
+import { breakTies } from "../cutting/break-ties.ts";
+import { longestU } from "../cutting/cut-part.ts";
+import { Pacer, type StopSignal } from "../cutting/pacer.ts";
+import type { PartPlan } from "../cutting/solve-part.ts";
+import type { Solve } from "../cutting/solver.ts";
+import { solveWithBreaks } from "../cutting/with-breaks.ts";
 import { requireText } from "../measure/index.ts";
 import { receivedText } from "../measure/received.ts";
-import { nailsInOldBoards, neverBurn, sawingTreatedWood } from "../safety/index.ts";
-import type { BoardPlan } from "./board-plan.ts";
+import { assemblePlan } from "./assemble-plan.ts";
+import type { BoardPlan, PlanProof } from "./board-plan.ts";
 import type { BoardProblem } from "./board-problem.ts";
-import type { GroupPlan } from "./bounded-plan.ts";
+import { certify, grainsToMoney } from "./certify.ts";
 import { checkBoardProblem } from "./check-board-problem.ts";
 import { checkTimber } from "./checks.ts";
 import { chooseTimbers } from "./choose-timber.ts";
-import { cutBoards, type SourcedBoard } from "./cut-boards.ts";
 import { groupName, noPlanProblem, piecesThatFitNothing } from "./explain-failure.ts";
-import { costOf } from "./first-fit.ts";
-import { layOut } from "./lay-out.ts";
-import { makeGroups, type PricedGroup } from "./make-groups.ts";
-import { buyLines, inCurrencyOf, labelled, shortenedPieces, totalLength } from "./plan-totals.ts";
-import { shortenings } from "./shortening.ts";
-import { solveGroup } from "./solve-group.ts";
-import type { Solve, StopSignal } from "./solver.ts";
-import { unitsToLength, unitsUp } from "./whole-units.ts";
+import { type CuttingGroup, currencyOf, makeGroups } from "./make-groups.ts";
+import { offersOf, plainCarriage } from "./offers.ts";
+import { splicePieces } from "./splicing.ts";
 
 /** The solver, and what else a board plan may need. */
 export interface PlanOptions {
@@ -31,59 +25,51 @@ export interface PlanOptions {
   readonly solve: Solve;
   /** Timber for pieces that name none, where their section comes in several. */
   readonly timber?: string;
-  /** Seconds the solver may take for each section, from 0.1 to 600. Default 10. */
+  /** Seconds the solver may take in one go, from 0.1 to 600. Default 10. */
   readonly seconds?: number;
   readonly progress?: (words: string, fraction?: number) => void;
   readonly signal?: StopSignal;
+  /** Gives whoever waits a turn, some fifty times a second. Default: never. */
+  readonly pause?: () => Promise<void>;
   /** Plans already made, by their problem: hand in the same map again and nothing is planned twice. */
-  readonly remembered?: Map<string, GroupPlan>;
-}
-
-function stopIfAsked(signal: StopSignal | undefined): void {
-  if (!signal?.aborted) return;
-  const stop = new Error("The plan was stopped before it was ready.");
-  stop.name = "AbortError";
-  throw stop;
+  readonly remembered?: Map<string, PartPlan>;
 }
 
 interface SolvedGroup {
-  readonly group: PricedGroup;
-  readonly plan: GroupPlan;
+  readonly group: CuttingGroup;
+  readonly plan: PartPlan;
 }
 
 /** The part of a group that its plan depends on, as text. */
-function groupKey(group: PricedGroup, seconds: number): string {
-  const classes = group.classes.map((each) => [each.sizeU, each.leastU, each.demand, each.mitred]);
-  const kinds = group.kinds.map((kind) => [
-    kind.capacityU,
-    kind.cost,
-    String(kind.supply),
-    kind.kept,
+export function groupKey({ part }: CuttingGroup, seconds: number): string {
+  const classes = part.classes.map((each) => [each.leastU, each.fullU, each.demand]);
+  const kinds = part.kinds.map((kind) => [
+    ...[kind.capacityU, kind.partsU, kind.cost, String(kind.supply)],
+    ...[kind.from, kind.least, kind.step, kind.bought],
   ]);
-  return JSON.stringify([classes, kinds, seconds]);
+  return JSON.stringify([classes, kinds, part.kerfU, part.rests, seconds]);
 }
 
 async function solveGroups(
-  groups: readonly PricedGroup[],
+  groups: readonly CuttingGroup[],
   problem: BoardProblem,
   options: PlanOptions,
 ): Promise<SolvedGroup[]> {
-  const { solve, seconds = 10, signal, progress, remembered = new Map() } = options;
+  const { solve, seconds = 10, signal, pause, progress, remembered = new Map() } = options;
+  const pacer = new Pacer({ signal, pause });
   const problems = groups.flatMap((group) => piecesThatFitNothing(problem, group));
   const solved: SolvedGroup[] = [];
   for (const [i, group] of groups.entries()) {
-    stopIfAsked(signal);
+    await pacer.spend(1);
     progress?.(`Planning ${groupName(group)} (${i + 1} of ${groups.length})`, i / groups.length);
-    const longestU = Math.max(0, ...group.kinds.map((kind) => kind.capacityU));
-    if (group.classes.some((each) => each.leastU > longestU)) {
+    const longest = Math.max(0, ...group.kinds.map(longestU));
+    if (group.classes.some((each) => each.leastU > longest)) {
       if (problems.length === 0 || group.kinds.length === 0)
         problems.push(noPlanProblem(problem, group));
       continue;
     }
     const key = groupKey(group, seconds);
-    const stopped = () => signal?.aborted === true;
-    const plan = remembered.get(key) ?? (await solveGroup(group, { solve, seconds, stopped }));
-    stopIfAsked(signal);
+    const plan = remembered.get(key) ?? (await planGroup(group, { solve, seconds, pacer }));
     if (!plan) problems.push(noPlanProblem(problem, group));
     else {
       remembered.set(key, plan);
@@ -94,20 +80,12 @@ async function solveGroups(
   return solved;
 }
 
-function cautionsOf(boards: readonly SourcedBoard[]): Caution[] {
-  const treated = new Set(
-    boards
-      .filter(({ cut }) => /\btreated\b/.test(cut.timber) && !/\buntreated\b/.test(cut.timber))
-      .map(({ cut }) => `${cut.section.name} ${cut.timber}`),
-  );
-  const kept = boards.filter(({ cut }) => cut.yard === null).length;
-  const cautions: Caution[] = [];
-  if (treated.size > 0) {
-    const because = [...treated].join(", ");
-    cautions.push(sawingTreatedWood({ because }), neverBurn({ because }));
-  }
-  if (kept > 0) cautions.push(nailsInOldBoards({ because: `kept boards to cut: ${kept}` }));
-  return cautions;
+async function planGroup(
+  { part }: CuttingGroup,
+  options: { readonly solve: Solve; readonly seconds: number; readonly pacer: Pacer },
+): Promise<PartPlan | undefined> {
+  const plan = await solveWithBreaks(part, options);
+  return plan && breakTies(part, plan, options);
 }
 
 /**
@@ -147,10 +125,23 @@ export async function planBoards(problem: BoardProblem, options: PlanOptions): P
     .done();
   const timbers = chooseTimbers(problem, checks, options.timber);
   checks.done();
-  const groups = makeGroups(problem, timbers);
-  const solved = await solveGroups(groups, problem, options);
-  const counts = problem.pieces.map((piece) => piece.count);
-  return assemble(problem, { solved, counts, remarks: timbers.remarks });
+  const joined = splicePieces(problem, timbers);
+  const offers = offersOf(joined.problem, plainCarriage);
+  const groups = makeGroups(joined.problem, joined.timbers, offers);
+  const solved = await solveGroups(groups, joined.problem, options);
+  const worths = solved.map(({ group, plan: { worth } }) => ({
+    group,
+    values: worth.values[0] ?? [],
+    prices: worth.prices[0] ?? [],
+    fillings: worth.fillings[0] ?? [],
+  }));
+  return assemblePlan(joined.problem, {
+    chosen: solved.map(({ group, plan: { uses } }) => ({ group, uses })),
+    proof: proofOf(problem, solved),
+    certificate: certify(joined.problem, worths, []),
+    spliced: joined.spliced,
+    remarks: timbers.remarks,
+  });
 }
 
 function noSolver(solve: unknown): Problem {
@@ -163,59 +154,10 @@ function noSolver(solve: unknown): Problem {
   };
 }
 
-function assemble(
-  problem: BoardProblem,
-  parts: {
-    solved: readonly SolvedGroup[];
-    counts: readonly number[];
-    remarks: BoardPlan["remarks"];
-  },
-): BoardPlan {
-  const boards: SourcedBoard[] = [];
-  const shortened: [number, BoardPlan["boughtLength"]][] = [];
-  let above = 0;
-  for (const { group, plan } of parts.solved) {
-    const laid = layOut(group, plan.uses, parts.counts);
-    const short = shortenings(group, laid);
-    for (const [entry, units] of short) {
-      const asked = problem.pieces[entry]?.length.si ?? 0;
-      shortened.push([entry, unitsToLength(unitsUp(asked) - units)]);
-    }
-    boards.push(...cutBoards(problem, group, { boards: laid, short }));
-    const cost = costOf(
-      group,
-      laid.map(({ kind }) => ({ pattern: { kind, counts: [], tight: false }, boards: 1 })),
-    );
-    above += Math.max(0, cost - plan.floor) * group.coin;
-  }
-  const cuts = labelled(boards);
-  const buy = buyLines(problem, boards);
-  const bought = cuts.filter((cut) => cut.yard !== null);
-  const kept = cuts.filter((cut) => cut.yard === null);
-  const used = totalLength(cuts.map((cut) => cut.length));
-  const pieces = totalLength(cuts.flatMap((cut) => cut.pieces.map((piece) => piece.length)));
-  const share = used.si > 0 ? pieces.si / used.si : 1;
-  return {
-    cuts,
-    buy,
-    cost: inCurrencyOf(
-      problem,
-      buy.reduce((sum, line) => sum + line.sum.si, 0),
-    ),
-    proof:
-      above > 1e-9 ? { kind: "bound", above: inCurrencyOf(problem, above) } : { kind: "optimal" },
-    boughtCount: bought.length,
-    keptCount: kept.length,
-    boughtLength: totalLength(bought.map((cut) => cut.length)),
-    keptLength: totalLength(kept.map((cut) => cut.length)),
-    piecesLength: pieces,
-    cutCount: cuts.reduce((sum, cut) => sum + cut.cutCount, 0),
-    yield: share,
-    waste: 1 - share,
-    shortened: shortenedPieces(problem, new Map(shortened)),
-    remarks: parts.remarks,
-    cautions: cautionsOf(boards),
-  };
+function proofOf(problem: BoardProblem, solved: readonly SolvedGroup[]): PlanProof {
+  const above = solved.reduce((sum, { plan }) => sum + Math.max(0, plan.cost - plan.floor), 0);
+  if (above < 1) return { kind: "optimal" };
+  return { kind: "bound", above: grainsToMoney(currencyOf(problem))(above) };
 }
 
 /**

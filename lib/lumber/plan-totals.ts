@@ -1,5 +1,5 @@
 import { type Length, type Money, quantity } from "../measure/index.ts";
-import type { BuyLine, CutBoard, ShortenedPiece } from "./board-plan.ts";
+import type { CutBoard, ShortenedPiece } from "./board-plan.ts";
 import type { BoardProblem } from "./board-problem.ts";
 import type { SourcedBoard } from "./cut-boards.ts";
 import { metresToLength } from "./saw-length.ts";
@@ -20,30 +20,17 @@ export function labelled(boards: readonly SourcedBoard[]): CutBoard[] {
   let bought = 0;
   let kept = 0;
   return boards.map(({ cut }) => {
-    const board = cut.yard === null ? `K${++kept}` : `B${++bought}`;
+    const label = cut.yard === null ? `K${++kept}` : `B${++bought}`;
     const parts = cut.pieces.map(
       (piece) => `${piece.length.si.toFixed(6)}${piece.mitred ? "m" : ""}`,
     );
-    const key = `${cut.section.name} ${cut.timber} ${cut.length.si.toFixed(6)}: ${parts.join()}`;
+    const halves =
+      cut.atYard === null ? "" : `/${cut.atYard.pieces} ${cut.atYard.first.si.toFixed(6)}`;
+    const board = `${cut.section.name} ${cut.timber} ${cut.length.si.toFixed(6)}`;
+    const key = `${board}: ${parts.join()}${halves}`;
     const layout = layouts.get(key) ?? layouts.size + 1;
     layouts.set(key, layout);
-    return { board, ...cut, layout };
-  });
-}
-
-/** The buying list: a line for each row of the stock that boards are bought of. */
-export function buyLines(problem: BoardProblem, boards: readonly SourcedBoard[]): BuyLine[] {
-  const counts = new Map<number, number>();
-  for (const { row, cut } of boards) {
-    if (cut.yard !== null) counts.set(row, (counts.get(row) ?? 0) + 1);
-  }
-  const timbers = new Map(boards.map(({ row, cut }) => [row, cut.timber]));
-  return [...counts].flatMap(([row, count]): BuyLine[] => {
-    const stock = problem.stock[row];
-    if (!stock || stock.yard === null) return [];
-    const { yard, section, length, price } = stock;
-    const sum = inCurrencyOf(problem, price.si * count);
-    return [{ yard, section, timber: timbers.get(row) ?? "", length, count, price, sum }];
+    return { board: label, ...cut, layout };
   });
 }
 

@@ -1,5 +1,5 @@
-import type { CuttingGroup } from "./cutting-group.ts";
-import type { LaidBoard } from "./lay-out.ts";
+import { type LaidBoard, runsOf } from "./lay-out.ts";
+import type { CuttingGroup } from "./make-groups.ts";
 
 interface TightBoard {
   readonly overU: number;
@@ -8,17 +8,19 @@ interface TightBoard {
 }
 
 function tightBoards(group: CuttingGroup, boards: readonly LaidBoard[]): TightBoard[] {
-  return boards.flatMap((board) => {
-    const filled = board.pieces.reduce(
-      (sum, { place }) => sum + (group.classes[place]?.sizeU ?? 0),
-      0,
-    );
-    const overU = filled - (group.kinds[board.kind]?.capacityU ?? 0);
-    if (overU <= 0) return [];
-    const pieces = new Map<number, number>();
-    for (const { entry } of board.pieces) pieces.set(entry, (pieces.get(entry) ?? 0) + 1);
-    return [{ overU, pieces }];
-  });
+  return boards
+    .flatMap((board) => runsOf(group, board))
+    .flatMap((run) => {
+      const filled = run.pieces.reduce(
+        (sum, { place }) => sum + (group.classes[place]?.sizeU ?? 0),
+        0,
+      );
+      const overU = filled - run.roomU;
+      if (overU <= 0) return [];
+      const pieces = new Map<number, number>();
+      for (const { entry } of run.pieces) pieces.set(entry, (pieces.get(entry) ?? 0) + 1);
+      return [{ overU, pieces }];
+    });
 }
 
 /**

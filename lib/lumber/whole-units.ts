@@ -23,12 +23,6 @@ export function unitsToLength(units: number): Length {
   return metresToLength(units / unitsPerMetre);
 }
 
-export function greatestDivisor(a: number, b: number): number {
-  let [high, low] = [a, b];
-  while (low !== 0) [high, low] = [low, high % low];
-  return high;
-}
-
 /**
  * The step of a saw's stop: the coarsest of the usual fractions on which all the lengths given lie,
  * 1 unit where there is none.
@@ -37,14 +31,4 @@ export function sawStep(lengthsU: readonly number[]): number {
   const sixtyFourth = unitsPerInch / 64;
   const steps = [4 * sixtyFourth, 2 * sixtyFourth, sixtyFourth, 160, 32];
   return steps.find((step) => lengthsU.every((length) => length % step === 0)) ?? 1;
-}
-
-/** How many of a coin make a whole number of every price: 100 for cents, 1 for whole dollars. */
-export function coinsPerUnit(prices: readonly number[]): number {
-  for (let coins = 1; coins <= 1e7; coins *= 10) {
-    if (prices.every((price) => Math.abs(price * coins - Math.round(price * coins)) < 1e-6)) {
-      return coins;
-    }
-  }
-  return 1e7;
 }

@@ -49,8 +49,3 @@ export interface ProgramSolution {
  * its own and imports none. It must give the same answer whenever it gets the same programme.
  */
 export type Solve = (program: IntegerProgram, limits: SolveLimits) => Promise<ProgramSolution>;
-
-/** What of an `AbortSignal` is needed to stop long work; an `AbortSignal` is one. */
-export interface StopSignal {
-  readonly aborted: boolean;
-}

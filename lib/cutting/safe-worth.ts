@@ -1,0 +1,104 @@
+import type { CutModel, Worth } from "./cut-model.ts";
+import { isEndless } from "./cut-part.ts";
+import type { FillingTable } from "./filling-table.ts";
+
+/** What a relaxed programme says rows are worth, in grains. */
+export interface RawWorth {
+  readonly values: readonly (readonly number[])[];
+  readonly links: readonly number[];
+  readonly breaks: readonly (readonly number[])[];
+}
+
+/** A row that holds on one side only is worth nothing on the other. */
+function onItsSide(model: CutModel, links: readonly number[]): number[] {
+  return links.map((worth, i) => {
+    const is = model.links[i]?.is;
+    return is === "least" ? Math.max(0, worth) : is === "most" ? Math.min(0, worth) : worth;
+  });
+}
+
+/** What boards cost with links and breaks counted. */
+export function pricesOf(
+  model: CutModel,
+  links: readonly number[],
+  breaks: readonly (readonly number[])[],
+): number[][] {
+  return model.parts.map((part, p) =>
+    part.kinds.map((kind, k) => {
+      let price = kind.cost - (breaks[p]?.[k] ?? 0);
+      for (const [r, link] of model.links.entries()) {
+        price -= (links[r] ?? 0) * (link.boards[p]?.[k] ?? 0);
+      }
+      return price;
+    }),
+  );
+}
+
+/** The share that values must be scaled down to, so that no board without limit yields its price. */
+function scaleFor(
+  model: CutModel,
+  p: number,
+  {
+    prices,
+    fillings,
+  }: { readonly prices: readonly number[]; readonly fillings: readonly number[] },
+): number {
+  let scale = 1;
+  for (const [k, kind] of (model.parts[p]?.kinds ?? []).entries()) {
+    const [price = 0, filling = 0] = [prices[k], fillings[k]];
+    if (isEndless(kind) && filling > price) scale = Math.min(scale, Math.max(0, price) / filling);
+  }
+  return scale;
+}
+
+/** The floor under every plan that follows from such values, as far as it can be counted on. */
+export function floorOf(model: CutModel, worth: Omit<Worth, "floor">): number {
+  let floor = 0;
+  for (const [p, part] of model.parts.entries()) {
+    const pieces = part.classes.reduce((sum, each) => sum + each.demand, 0);
+    for (const [i, each] of part.classes.entries()) {
+      floor += (worth.values[p]?.[i] ?? 0) * each.demand;
+    }
+    for (const [k, kind] of part.kinds.entries()) {
+      const over = (worth.fillings[p]?.[k] ?? 0) - (worth.prices[p]?.[k] ?? 0);
+      // Every board used carries a piece, so there are never more boards than pieces.
+      if (over > 0) floor -= over * Math.min(kind.supply, pieces);
+      floor += (worth.breaks[p]?.[k] ?? 0) * kind.least;
+    }
+  }
+  for (const [r, link] of model.links.entries()) floor += (worth.links[r] ?? 0) * link.amount;
+  for (const extra of model.extras) {
+    let price = extra.cost;
+    for (const [r, amount] of extra.links.entries()) price -= (worth.links[r] ?? 0) * amount;
+    if (price < 0) floor += price * extra.most;
+  }
+  return floor;
+}
+
+/**
+ * Values that give a floor under every plan, from those of a relaxed programme: rounded down to
+ * whole grains and scaled until no board without limit yields more than its price (Farley, 1990, on
+ * the bound of Gilmore and Gomory).
+ */
+export function safeWorth(model: CutModel, tables: readonly FillingTable[], raw: RawWorth): Worth {
+  const links = onItsSide(model, raw.links);
+  const breaks = raw.breaks.map((each) => each.map((worth) => Math.max(0, worth)));
+  const prices = pricesOf(model, links, breaks);
+  const values: number[][] = [];
+  const fillings: number[][] = [];
+  for (const [p, part] of model.parts.entries()) {
+    let own = (raw.values[p] ?? []).map((worth) => Math.max(0, Math.floor(worth + 1e-3)));
+    let filled: number[] = [];
+    for (let round = 0; round < 4; round++) {
+      const fillingsNow = tables[p]?.fill(own);
+      filled = part.kinds.map((_, k) => fillingsNow?.worthOf(k) ?? 0);
+      const scale = scaleFor(model, p, { prices: prices[p] ?? [], fillings: filled });
+      if (scale >= 1) break;
+      own = own.map((value) => Math.floor(value * scale));
+    }
+    values.push(own);
+    fillings.push(filled);
+  }
+  const worth = { values, links, breaks, prices, fillings };
+  return { ...worth, floor: floorOf(model, worth) };
+}

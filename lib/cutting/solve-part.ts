@@ -1,0 +1,168 @@
+import { costStep } from "./cost-step.ts";
+import { aloneModel, type Worth } from "./cut-model.ts";
+import { type CutPart, grainsPerMinor, type Pattern, type PatternUse } from "./cut-part.ts";
+import { cutProgram } from "./cut-program.ts";
+import { dive } from "./dive.ts";
+import { firstFit } from "./first-fit.ts";
+import { nearPatterns } from "./near-patterns.ts";
+import type { Pacer } from "./pacer.ts";
+import { cheapest, gathered, planCost } from "./pattern-cost.ts";
+import { type Relaxed, relax } from "./relaxed.ts";
+import { roundedOff } from "./round-off.ts";
+import type { Solve } from "./solver.ts";
+
+/** What planning takes. */
+export interface PartOptions {
+  readonly solve: Solve;
+  /** Seconds the solver may take in one go. */
+  readonly seconds: number;
+  readonly pacer: Pacer;
+  /** Each better plan so far. */
+  readonly improved?: ((plan: PartPlan) => void) | undefined;
+}
+
+/** A plan of one part, and the least that any plan of it can cost. In grains. */
+export interface PartPlan {
+  readonly uses: readonly PatternUse[];
+  readonly cost: number;
+  readonly floor: number;
+  /** The values that the floor began from. */
+  readonly worth: Worth;
+}
+
+// So many patterns near the floor are given to the solver at once.
+const nearAtMost = 1500;
+const manyAtMost = 6000;
+
+class Search {
+  readonly part: CutPart;
+  readonly options: PartOptions;
+  readonly relaxed: Relaxed;
+  readonly step: number;
+  floor: number;
+  best: readonly PatternUse[] | undefined;
+  cost = Number.POSITIVE_INFINITY;
+
+  constructor(part: CutPart, relaxed: Relaxed, options: PartOptions) {
+    this.part = part;
+    this.options = options;
+    this.relaxed = relaxed;
+    this.step = costStep(part);
+    this.floor = this.#inSteps(relaxed.worth.floor);
+  }
+
+  #inSteps(floor: number): number {
+    return Math.ceil((floor - 1e-3) / this.step) * this.step;
+  }
+
+  raise(floor: number): void {
+    this.floor = Math.max(this.floor, this.#inSteps(Math.min(floor, this.cost)));
+  }
+
+  take(...plans: readonly (readonly PatternUse[] | undefined)[]): boolean {
+    const found = cheapest(
+      this.part,
+      plans.flatMap((plan) => (plan ? [plan] : [])),
+    );
+    if (!found) return false;
+    const cost = planCost(this.part, found);
+    if (cost >= this.cost) return false;
+    this.best = found;
+    this.cost = cost;
+    this.tell();
+    return true;
+  }
+
+  tell(): void {
+    if (this.best) this.options.improved?.(this.plan() as PartPlan);
+  }
+
+  /** The least by which another plan must be cheaper to be worth finding. */
+  get improvement(): number {
+    return Math.max(this.step, grainsPerMinor / 100);
+  }
+
+  get proven(): boolean {
+    return this.cost - this.floor < this.improvement;
+  }
+
+  plan(): PartPlan | undefined {
+    const { best: uses, cost, relaxed } = this;
+    if (!uses) return undefined;
+    return { uses, cost, floor: this.proven ? cost : this.floor, worth: relaxed.worth };
+  }
+}
+
+/** Lists patterns near the floor and lets the solver choose; true where that settles it. */
+async function chooseNear(search: Search, patternsAtMost: number): Promise<boolean> {
+  const { part, relaxed, options } = search;
+  const { worth } = relaxed;
+  const whole = search.cost - search.improvement - worth.floor;
+  let lossAtMost = Number.isFinite(whole) ? whole : worth.floor * 0.1;
+  for (let tries = 0; tries < 12; tries++) {
+    const limits = { worth, part: 0, lossAtMost, patternsAtMost, alone: true };
+    const near = nearPatterns(part, limits);
+    await options.pacer.spend(near?.steps ?? 1e6);
+    if (near) return choose(search, near.patterns, lossAtMost);
+    lossAtMost /= 2;
+  }
+  return false;
+}
+
+async function choose(
+  search: Search,
+  near: readonly Pattern[],
+  lossAtMost: number,
+): Promise<boolean> {
+  const { part, relaxed, options } = search;
+  const complete = lossAtMost >= search.cost - search.improvement - relaxed.worth.floor;
+  const pool = complete ? [] : (relaxed.patterns[0] ?? []);
+  const own = search.best?.map((use) => use.pattern) ?? [];
+  const list = gathered([...near, ...pool, ...own]).map((use) => use.pattern);
+  const { program, read } = cutProgram(aloneModel(part), [list]);
+  const gap = (search.improvement * 0.999) / grainsPerMinor;
+  const solution = await options.solve(program, { seconds: options.seconds, gap });
+  if (solution.values.length > 0) search.take(read(solution.values).uses[0]);
+  const inList = solution.state === "infeasible" ? Infinity : solution.bound * grainsPerMinor;
+  if (complete && solution.state !== "stopped") search.floor = search.cost;
+  // Whatever is not in the list costs at least as much as its worst.
+  else search.raise(Math.min(inList, relaxed.worth.floor + lossAtMost));
+  return search.proven;
+}
+
+const dives = [
+  { share: 0.1, restPieces: 30 },
+  { share: 0.001, restPieces: 30 },
+  { share: 0.05, restPieces: 60 },
+];
+
+/**
+ * The cheapest plan of a part, or undefined where its boards do not suffice. First fit gives a plan
+ * at once; generated patterns give a floor; a plan nearer to the floor than the present one can only
+ * use patterns that lose no more than the gap, and among these the solver chooses, which proves the
+ * plan. Where they are too many, the plan comes with its floor.
+ */
+export async function solvePart(
+  part: CutPart,
+  options: PartOptions,
+): Promise<PartPlan | undefined> {
+  const hand = firstFit(part);
+  const start = [hand?.map((use) => use.pattern) ?? []];
+  const relaxed = await relax(aloneModel(part), { pacer: options.pacer, start });
+  if (!relaxed.feasible) return undefined;
+  const search = new Search(part, relaxed, options);
+  search.take(hand, ...roundedOff(part, relaxed.patterns[0] ?? [], relaxed.shares[0] ?? []));
+  if (search.proven) return search.plan();
+  const pieces = part.classes.reduce((sum, each) => sum + each.demand, 0);
+  const easy = part.classes.length <= 20 || pieces <= 60;
+  if (easy && (await chooseNear(search, nearAtMost))) return search.plan();
+  for (const each of dives) {
+    search.take(await dive(part, relaxed, { ...options, ...each, work: 4e7 }));
+    if (search.proven) return search.plan();
+    if (easy) break;
+  }
+  for (const most of [nearAtMost, nearAtMost, manyAtMost]) {
+    if (await chooseNear(search, most)) break;
+  }
+  return search.plan();
+}
