@@ -23,7 +23,8 @@ function asUsed(part: CutPart, uses: readonly PatternUse[]): CutPart {
 
 /**
  * Among the plans that cost no more, one with fewer boards whose pieces must be cut short, then with
- * fewer boards, then with fewer cuts. The best that is found in a short time.
+ * fewer boards, then with fewer cuts; where all boards are free, fewer of them come first. The best
+ * that is found in a short time.
  */
 export async function breakTies(
   part: CutPart,
@@ -32,7 +33,7 @@ export async function breakTies(
 ): Promise<PartPlan> {
   const boards = plan.uses.reduce((sum, use) => sum + use.boards, 0);
   const pieces = part.classes.reduce((sum, each) => sum + each.demand, 0);
-  const free = plan.uses.every((use) => !part.kinds[use.pattern.kind]?.bought);
+  const free = part.kinds.every((kind) => kind.cost === 0);
   if (boards <= 1 && !plan.uses.some((use) => isTight(part, use.pattern))) return plan;
   const settled = asUsed(part, plan.uses);
   const lossAtMost = plan.cost - plan.worth.floor + (free ? 0 : grainsPerMinor / 1000);
@@ -46,7 +47,9 @@ export async function breakTies(
   await pacer.spend(near?.steps ?? 1e6);
   const own = plan.uses.map((use) => use.pattern);
   const list = gathered([...(near?.patterns ?? []), ...own]).map((use) => use.pattern);
-  const weights = { cut: 1, board: pieces + 1, tight: (pieces + 1) * (boards + 2) };
+  const weights = free
+    ? { cut: 1, tight: pieces + 1, board: (pieces + 1) * (boards + 2) }
+    : { cut: 1, board: pieces + 1, tight: (pieces + 1) * (boards + 2) };
   const costAtMost = plan.cost + grainsPerMinor / 200;
   const { program, read } = cutProgram(aloneModel(settled), [list], { ...weights, costAtMost });
   const solution = await solve(program, { seconds: secondsAtMost, gap: 0.5 });
