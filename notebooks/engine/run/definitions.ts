@@ -2,7 +2,7 @@ import type { CellId, Entered, Host, Surroundings } from "../types/index.ts";
 import type { LiveCell } from "./cell.ts";
 import { isEntry, readEntry, readTable } from "./entries.ts";
 import type { Definition, Graph } from "./graph.ts";
-import { beginRun } from "./long-work.ts";
+import { beginRun, type Run } from "./long-work.ts";
 import { fixedValue, keyOf, makeFunction } from "./made.ts";
 import { notingReadings } from "./noting-readings.ts";
 import { SameInputs } from "./same-inputs.ts";
@@ -15,6 +15,9 @@ export interface DefinitionsContext {
   starting(cell: CellId): void;
   progress(cell: CellId, words: string, fraction: number | undefined): void;
   calls(more: 1 | -1): void;
+  wait(ms: number): Promise<void>;
+  /** Whether cells take each better result of long work as it comes, or the final one only. */
+  readonly improving: boolean;
 }
 
 /**
@@ -79,31 +82,43 @@ export class Definitions {
 
   #runner(live: LiveCell): Definition {
     let made: ReturnType<typeof makeFunction> | undefined;
-    const same = new SameInputs<readonly object[]>();
+    const same = new SameInputs<{ readonly run: Run; readonly readings: readonly object[] }>();
     return (...values) => {
       const known = same.recall(values);
       live.reused = known !== undefined;
       if (known) {
-        live.readings = known.aside;
+        live.readings = known.aside.readings;
+        live.run = known.aside.run;
         return known.value;
       }
       this.#context.starting(live.cell.id);
       made ??= makeFunction(live.cell);
-      const given = made(...this.#arguments(live, values));
-      same.remember(values, given, live.readings);
-      return given;
+      const run = this.#begin(live);
+      live.run = run;
+      const readings: object[] = [];
+      live.readings = readings;
+      const given = made(...this.#arguments(live, values, { run, readings }));
+      same.remember(values, given, { run, readings });
+      return run.stepwise(given);
     };
   }
 
-  #arguments(live: LiveCell, values: readonly unknown[]): readonly unknown[] {
-    const { host, progress, calls } = this.#context;
-    const run = beginRun(host, {
-      progress: (words, fraction) => progress(live.cell.id, words, fraction),
+  #begin({ cell: { id } }: LiveCell): Run {
+    const { host, progress, calls, wait, improving } = this.#context;
+    return beginRun(host, {
+      progress: (words, fraction) => progress(id, words, fraction),
       calls,
+      wait,
+      improving,
     });
-    live.run = run;
-    const readings: object[] = [];
-    live.readings = readings;
+  }
+
+  #arguments(
+    live: LiveCell,
+    values: readonly unknown[],
+    { run, readings }: { readonly run: Run; readonly readings: object[] },
+  ): readonly unknown[] {
+    const { host } = this.#context;
     let next = 0;
     return live.cell.inputs.map(({ from }) => {
       if (keyOf(from) !== undefined) return values[next++];

@@ -1,54 +1,128 @@
-import type { CancelSignal, Host } from "../types/index.ts";
+import type { CancelSignal, Host, LongWorkControl } from "../types/index.ts";
+import { Call } from "./call.ts";
 import { Stopped } from "./failures.ts";
+import { Steps } from "./steps.ts";
 
 /** One run of a cell: what it may still be doing is ended when the run is superseded or stopped. */
 export interface Run {
-  /** A stand-in for a listed function: asks for the work and gives a promise of its answer. */
+  /** A stand-in for a listed function: asks for the work and gives a promise of its final result. */
   stand(name: string): (...data: readonly unknown[]) => Promise<unknown>;
+  /**
+   * Where this is the very promise of a stand-in, each of its results one after another; any other
+   * value is given back.
+   */
+  stepwise(given: unknown): unknown;
   /** How many calls of this run are being worked on. */
   readonly working: number;
-  /** Ends what the run is still doing; its calls fail as stopped. */
+  /** Whether what it gave step by step may still get better. */
+  readonly improving: boolean;
+  /** Whether somebody stopped a call of it, and the best result so far stands for the final one. */
+  readonly cutShort: boolean;
+  /** Ends what the run is still doing: it is superseded, and nobody hears more of it. */
   end(): void;
+  /** Ends what the run is still doing: its calls give their best so far, or fail as stopped. */
+  stop(): void;
 }
 
 export interface RunReports {
   progress(words: string, fraction: number | undefined): void;
   /** A call has begun (1) or ended (-1). */
   calls(more: 1 | -1): void;
+  /** Gives a promise that settles after so many milliseconds. */
+  wait(ms: number): Promise<void>;
+  /** Whether better results are of use before the final one. */
+  readonly improving: boolean;
 }
 
 export function beginRun(host: Host, reports: RunReports): Run {
-  const ending = new Ending();
-  let working = 0;
+  return new LiveRun(host, reports);
+}
 
-  function ask(name: string, data: readonly unknown[]): Promise<unknown> {
-    const work = host.longWork[name];
-    if (work === undefined) throw new TypeError(`${name} is not a function`);
-    if (ending.signal.aborted) throw new Stopped();
-    const control = {
-      signal: ending.signal,
-      progress(words: string, fraction?: number) {
-        if (!ending.signal.aborted) reports.progress(words, fraction);
-      },
-    };
-    working += 1;
-    reports.calls(1);
-    return Promise.race([work(data, control), ending.stopped]).finally(() => {
-      working -= 1;
-      reports.calls(-1);
-    });
+class LiveRun implements Run {
+  readonly #host: Host;
+  readonly #reports: RunReports;
+  readonly #ending = new Ending();
+  readonly #calls = new WeakMap<object, Call>();
+  #steps: Steps | undefined;
+  #superseded = false;
+  working = 0;
+  cutShort = false;
+
+  constructor(host: Host, reports: RunReports) {
+    this.#host = host;
+    this.#reports = reports;
   }
 
-  return {
-    stand:
-      (name) =>
-      async (...data) =>
-        ask(name, data),
-    get working() {
-      return working;
-    },
-    end: ending.end,
-  };
+  get improving(): boolean {
+    return this.#steps !== undefined && !this.#steps.ended;
+  }
+
+  stand(name: string): (...data: readonly unknown[]) => Promise<unknown> {
+    return (...data) => {
+      const call = new Call((made) => this.#worked(name, data, made));
+      this.#calls.set(call.result, call);
+      return call.result;
+    };
+  }
+
+  stepwise(given: unknown): unknown {
+    const call = given instanceof Promise ? this.#calls.get(given) : undefined;
+    if (call === undefined || !this.#reports.improving) return given;
+    this.#steps = new Steps(call, this.#reports.wait);
+    return this.#steps;
+  }
+
+  async #worked(name: string, data: readonly unknown[], call: Call): Promise<unknown> {
+    const work = this.#host.longWork[name];
+    if (work === undefined) throw new TypeError(`${name} is not a function`);
+    if (this.#ending.signal.aborted) throw new Stopped();
+    this.working += 1;
+    this.#reports.calls(1);
+    try {
+      return await Promise.race([work(data, this.#control(call)), this.#ending.stopped]);
+    } catch (error) {
+      const { best } = call;
+      if (best === undefined || this.#superseded || !isStop(error)) throw error;
+      this.cutShort = true;
+      return best.value;
+    } finally {
+      this.working -= 1;
+      this.#reports.calls(-1);
+    }
+  }
+
+  #control(call: Call): LongWorkControl {
+    const { signal } = this.#ending;
+    const { progress, improving } = this.#reports;
+    return {
+      signal,
+      progress(words, fraction) {
+        if (!signal.aborted) progress(words, fraction);
+      },
+      ...(improving
+        ? {
+            improved(value: unknown) {
+              if (!signal.aborted) call.improved(value);
+            },
+          }
+        : {}),
+    };
+  }
+
+  end(): void {
+    this.#superseded = true;
+    this.#ending.end();
+  }
+
+  stop(): void {
+    this.#ending.end();
+  }
+}
+
+/** Whether somebody stopped it: here, or where it is worked out. */
+function isStop(error: unknown): boolean {
+  if (error instanceof Stopped) return true;
+  return error instanceof Error && (error as { stopped?: unknown }).stopped === true;
 }
 
 /** The end of a run, as a signal for the work and as a promise for whoever waits for it. */

@@ -87,6 +87,7 @@ export class Reporter {
       ...known,
       shown: show(live.value, this.#host, around.units, { brief: cell.hints.quiet }),
       ...(sum === undefined ? {} : { sum }),
+      ...(live.run?.cutShort === true ? { cutShort: true } : {}),
       ...(leftOut === undefined ? {} : { leftOut }),
     };
   }

@@ -81,8 +81,11 @@ export class Rest {
     const pending = [...this.#cells.values()].filter((live) => live.pending.size > 0);
     const busy = pending.filter((live) => (live.run?.working ?? 0) > 0).map(({ cell }) => cell.id);
     const waiting = new Set([...busy, ...downstream(busy, this.#cells)]);
-    const ids = pending.map(({ cell }) => cell.id);
-    return ids.every((id) => waiting.has(id)) ? ids : undefined;
+    if (!pending.every(({ cell }) => waiting.has(cell.id))) return undefined;
+    // What rests on a result that may still get better has a value, but not its last one.
+    return [...this.#cells.values()]
+      .filter(({ cell }) => waiting.has(cell.id) && cell.problem === undefined)
+      .map(({ cell }) => cell.id);
   }
 
   #reportSoon(): void {

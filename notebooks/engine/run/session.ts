@@ -25,6 +25,11 @@ export interface SessionOptions {
    * being left out. Default no.
    */
   readonly strict?: boolean;
+  /**
+   * Whether a cell takes each better result of its long work as its value while the work goes on,
+   * or the final one only. Default yes.
+   */
+  readonly improving?: boolean;
   /** States of the cells that changed; several times a turn where values come late. */
   onValues?(turn: number, cells: readonly CellState[]): void;
   /** Nothing is being worked out any more, long work apart: `working` still waits for that. */
@@ -46,7 +51,10 @@ export interface Session {
   setUnits(units: Units, turn?: number): void;
   /** An ISO date. */
   setToday(today: string, turn?: number): void;
-  /** Ends the long work of these cells, or of all; they have an error until something changes. */
+  /**
+   * Ends the long work of these cells, or of all. The best result so far stands as if it were the
+   * final one; a cell that has none yet has an error until something changes.
+   */
   stop(cells?: readonly CellId[]): void;
   /** Runs the formula of a cell again, as after it was stopped. */
   again(cell: CellId, turn?: number): void;
@@ -95,7 +103,7 @@ class LiveSession implements Session {
     this.#reporter = new Reporter(this.#cells, host, strict);
     this.#graph = createGraph(this.#graphEvents(), wait);
     this.#rest = new Rest(this.#cells, this.#restEvents(), wait);
-    this.#definitions = this.#define();
+    this.#definitions = this.#define(wait);
   }
 
   #graphEvents(): GraphEvents {
@@ -115,8 +123,8 @@ class LiveSession implements Session {
     };
   }
 
-  #define(): Definitions {
-    const { host, onStarting, onProgress } = this.#options;
+  #define(wait: (ms: number) => Promise<void>): Definitions {
+    const { host, onStarting, onProgress, improving = true } = this.#options;
     const definitions = new Definitions({
       graph: this.#graph,
       host,
@@ -125,6 +133,8 @@ class LiveSession implements Session {
       starting: (id) => onStarting?.(id),
       progress: (id, words, fraction) => onProgress?.(id, words, fraction),
       calls: (more) => this.#rest.calls(more),
+      wait,
+      improving,
     });
     definitions.surroundings("units");
     definitions.surroundings("today");
@@ -148,7 +158,9 @@ class LiveSession implements Session {
     // What was entered may be new though the formula of its entry is not.
     if (!live.reused || live.entry !== undefined || live.status !== "value") live.changed = true;
     take(live);
-    this.#rest.ended(live, key);
+    const more = key === live.keys.formula && live.run?.improving === true;
+    if (more) this.#rest.disturb();
+    else this.#rest.ended(live, key);
     this.#rest.look();
   }
 
@@ -207,7 +219,7 @@ class LiveSession implements Session {
   stop(cells: readonly CellId[] = [...this.#cells.keys()]): void {
     for (const id of cells) {
       const live = this.#cells.get(id);
-      if (live !== undefined && live.pending.size > 0) live.run?.end();
+      if (live !== undefined && live.pending.size > 0) live.run?.stop();
     }
   }
 

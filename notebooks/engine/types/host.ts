@@ -36,7 +36,8 @@ export interface Host {
   /**
    * Functions that take long and run apart, by the name cells call them by: a cell's call
    * `planBoards(a, b)` becomes `longWork.planBoards([a, b], control)` and gives a promise. The
-   * session cancels through `signal` when the call is superseded.
+   * session cancels through `signal` when the call is superseded. Work that the reader stopped
+   * elsewhere fails with an error whose `stopped` is true.
    */
   readonly longWork: Readonly<Record<string, LongWork>>;
   readonly operators: Operators;
@@ -65,6 +66,16 @@ export interface CancelSignal {
 export interface LongWorkControl {
   readonly signal: CancelSignal;
   progress(words: string, fraction?: number): void;
+  /**
+   * Takes a better complete result than those before, as plain data. Absent where only the last one
+   * counts.
+   */
+  improved?(value: unknown): void;
+  /**
+   * Gives the event loop a turn, so that a cancelling can come in during long computations. Absent
+   * where nobody waits for one. `before` what cannot be interrupted, nothing is held back.
+   */
+  pause?(before?: "uninterrupted"): Promise<void>;
 }
 
 /**

@@ -48,6 +48,13 @@ export type ToRoom =
       readonly turn: number;
       readonly units: Units;
     }
+  /** Runs the formula of a cell once more, as after its long work was stopped. */
+  | {
+      readonly kind: "again";
+      readonly session: number;
+      readonly turn: number;
+      readonly cell: CellId;
+    }
   /** Are you there? Answered with `alive` by the room itself; a session never sees it. */
   | { readonly kind: "ping" }
   /** An answer of the long-work worker, passed on by the frame. */
@@ -89,7 +96,10 @@ export type FromRoom =
   /** Asks the frame to have a listed function worked out apart. */
   | { readonly kind: "work"; readonly session: number; readonly work: WorkMessage };
 
-/** Long work: a listed function's name with plain data, its progress, its end. */
+/**
+ * Long work: a listed function's name with plain data, its progress, each better result so far, its
+ * end. `stopped` is the end the reader made: the best result so far stands.
+ */
 export type WorkMessage =
   | { readonly step: "ask"; readonly id: number; readonly name: string; readonly data: unknown }
   | { readonly step: "cancel"; readonly id: number }
@@ -99,7 +109,9 @@ export type WorkMessage =
       readonly words: string;
       readonly fraction?: number;
     }
+  | { readonly step: "improved"; readonly id: number; readonly value: unknown }
   | { readonly step: "done"; readonly id: number; readonly value: unknown }
+  | { readonly step: "stopped"; readonly id: number; readonly message: string }
   | {
       readonly step: "failed";
       readonly id: number;
@@ -142,4 +154,6 @@ export interface CellState {
   readonly remarks?: readonly ShownRemark[];
   /** "13 of 14 beds", where rows of a table it rests on were left out. */
   readonly leftOut?: string;
+  /** Its long work was stopped before its end: the value is the best that had been found. */
+  readonly cutShort?: boolean;
 }
