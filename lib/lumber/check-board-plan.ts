@@ -1,6 +1,7 @@
 import { type Path, requireRecord } from "../check/index.ts";
 import { Checks } from "../measure/index.ts";
 import { receivedText } from "../measure/received.ts";
+import { listed, requireShape, sized } from "../measure/shape.ts";
 import { checkSection } from "./checks.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -31,12 +32,25 @@ function checkBoard(checks: Checks, board: Fields, path: Path): void {
   checks.quantity(board.length, "length", [...path, "length"]);
 }
 
+function checkYardCut(checks: Checks, atYard: unknown, path: Path): void {
+  checks.attempt(() => {
+    requireRecord(atYard, path);
+    const { first, pieces, rest } = atYard as Fields;
+    checks
+      .quantity(first, "length", [...path, "first"])
+      .number(pieces, [...path, "pieces"])
+      .quantity(rest, "length", [...path, "rest"]);
+  });
+}
+
 const checkCut: Check = (checks, board, path) => {
   checkBoard(checks, board, path);
   checks
     .text(board.board, [...path, "board"])
     .quantity(board.offcut, "length", [...path, "offcut"])
+    .quantity(board.squared, "length", [...path, "squared"])
     .number(board.cutCount, [...path, "cutCount"]);
+  if (board.atYard !== null) checkYardCut(checks, board.atYard, [...path, "atYard"]);
   checkList(checks, board.pieces, [...path, "pieces"], (_, piece, place) => {
     checks
       .text(piece.name, [...place, "name"])
@@ -49,6 +63,7 @@ const checkLine: Check = (checks, line, path) => {
   checkBoard(checks, line, path);
   checks
     .number(line.count, [...path, "count"])
+    .number(line.unused, [...path, "unused"])
     .money(line.price, [...path, "price"])
     .money(line.sum, [...path, "sum"]);
 };
@@ -60,6 +75,16 @@ const checkShort: Check = (checks, piece, path) => {
   }
 };
 
+const checkSplice: Check = (checks, piece, path) => {
+  checks
+    .text(piece.name, [...path, "name"])
+    .number(piece.count, [...path, "count"])
+    .quantity(piece.asked, "length", [...path, "asked"])
+    .choice(piece.onStakes, [true, false], [...path, "onStakes"]);
+  const { parts } = piece;
+  checks.attempt(() => requireShape(parts, listed(sized("length")), [...path, "parts"]));
+};
+
 /** Adds what is wrong with the boards of a plan and the pieces on them. */
 export function checkCuts(checks: Checks, cuts: unknown, path: Path): void {
   checkList(checks, cuts, path, checkCut);
@@ -69,10 +94,13 @@ export function checkCuts(checks: Checks, cuts: unknown, path: Path): void {
 export function checkBoardPlan(plan: unknown): Checks {
   requireRecord(plan, ["plan"]);
   const fields = plan as Fields;
-  const checks = new Checks().money(fields.cost, ["cost"]);
+  const checks = new Checks()
+    .money(fields.cost, ["cost"])
+    .money(fields.offcutWorth, ["offcutWorth"]);
   checkCuts(checks, fields.cuts, ["cuts"]);
   checkList(checks, fields.buy, ["buy"], checkLine);
   checkList(checks, fields.shortened, ["shortened"], checkShort);
+  checkList(checks, fields.spliced, ["spliced"], checkSplice);
   for (const key of ["boughtCount", "keptCount", "cutCount", "yield", "waste"]) {
     checks.number(fields[key], [key]);
   }

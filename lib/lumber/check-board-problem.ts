@@ -1,8 +1,19 @@
 import { type Path, requireRecord } from "../check/index.ts";
-import { Checks, foot, inch, type Length, money, times, zeroOf } from "../measure/index.ts";
+import {
+  Checks,
+  foot,
+  inch,
+  isQuantity,
+  type Length,
+  money,
+  over,
+  times,
+  zeroOf,
+} from "../measure/index.ts";
 import { receivedText } from "../measure/received.ts";
-import type { BoardProblem } from "./board-problem.ts";
-import { checkSection, checkTimber } from "./checks.ts";
+import { listed, requireShape, sized } from "../measure/shape.ts";
+import type { BoardProblem, StockBoard } from "./board-problem.ts";
+import { checkSection, checkTimber, sizeInWords } from "./checks.ts";
 
 const longest: Length = times(100, foot);
 const widestKerf: Length = times(0.5, inch);
@@ -25,6 +36,9 @@ function checkPieces(checks: Checks, pieces: BoardProblem["pieces"]): void {
       .choice(piece.mitred ?? false, [true, false], [...path, "mitred"])
       .quantity(piece.length, "length", [...path, "length"], { above: noLength, max: longest })
       .count(piece.count, [...path, "count"], { max: 100_000 });
+    const { stakesAt = [] } = piece;
+    const aPlace = listed(sized("length", { min: noLength, max: longest }));
+    checks.attempt(() => requireShape(stakesAt, aPlace, [...path, "stakesAt"]));
   }
 }
 
@@ -40,6 +54,10 @@ function checkStock(checks: Checks, stock: BoardProblem["stock"]): void {
       .quantity(board.length, "length", [...path, "length"], { above: noLength, max: longest })
       .money(board.price, [...path, "price"], { min: money(0), max: money(100_000) });
     if (board.limit !== undefined) checks.count(board.limit, [...path, "limit"], { max: 1e6 });
+    for (const name of ["from", "step"] as const) {
+      if (board[name] === undefined) continue;
+      checks.count(board[name], [...path, name], { min: 1, max: 100_000 });
+    }
     const code = board?.price?.currency;
     if (code === undefined) continue;
     first ??= { code, row: i + 1 };
@@ -66,13 +84,51 @@ function checkList(checks: Checks, value: unknown, name: string): boolean {
   return Array.isArray(value);
 }
 
+function isSized(board: StockBoard | undefined): board is StockBoard {
+  if (!isQuantity(board?.price) || !isQuantity(board?.length)) return false;
+  return Number.isFinite(board.price.si) && Number.isFinite(board.length.si) && board.length.si > 0;
+}
+
+/** Offcuts worth as much as boards would be bought for their own sake. */
+function checkOffcuts(checks: Checks, { offcuts, stock }: BoardProblem): void {
+  if (offcuts === undefined || !isRecord(checks, offcuts, ["offcuts"])) return;
+  const before = checks.problems.length;
+  checks
+    .quantity(offcuts.from, "length", ["offcuts", "from"], { min: noLength, max: longest })
+    .quantity(offcuts.worth, "price per length", ["offcuts", "worth"], {
+      min: over(money(0), inch),
+    });
+  if (checks.problems.length > before || !Array.isArray(stock)) return;
+  for (const [at, board] of stock.entries()) {
+    if (!isSized(board) || board.yard === null || offcuts.worth.si === 0) continue;
+    checks.unless(offcuts.worth.si < board.price.si / board.length.si, {
+      code: "contradiction",
+      path: ["offcuts", "worth"],
+      allowed: `less than the boards of row ${at + 1} cost by length, ${board.price.si} for ${sizeInWords(board.length.si)}`,
+      received: receivedText(offcuts.worth),
+      remedy: "Give offcuts a lower worth, or nothing.",
+      also: [["stock", at + 1, "price"]],
+    });
+  }
+}
+
 /** All that is wrong with a board problem, row by row. */
 export function checkBoardProblem(problem: BoardProblem): Checks {
   requireRecord(problem, ["problem"]);
   const checks = new Checks();
   if (checkList(checks, problem.pieces, "pieces")) checkPieces(checks, problem.pieces);
   if (checkList(checks, problem.stock, "stock")) checkStock(checks, problem.stock);
+  checkOffcuts(checks, problem);
+  const { squaring, loadLength, splice = false, cutAtYard = false } = problem;
+  if (squaring !== undefined) {
+    checks.quantity(squaring, "length", ["squaring"], { min: noLength, max: times(2, foot) });
+  }
+  if (loadLength !== undefined) {
+    checks.quantity(loadLength, "length", ["loadLength"], { above: noLength, max: longest });
+  }
   return checks
+    .choice(splice, [true, false], ["splice"])
+    .choice(cutAtYard, [true, false], ["cutAtYard"])
     .quantity(problem.kerf, "length", ["kerf"], { min: noLength, max: widestKerf })
     .quantity(problem.shortfall, "length", ["shortfall"], { min: noLength, max: inch });
 }

@@ -19,7 +19,8 @@ const upTo = { min: zeroOf(inch), max: times(110, foot) };
 const aSum = sized("money");
 const kept = fields({ from: sized("length", upTo), worth: sized("price per length") });
 const ofKind = { section: named, timber: worded };
-const certificateShape = fields({
+/** A certificate with the fields it has, each of its kind; not whether it holds. */
+export const certificateShape = fields({
   pieces: listed(
     fields({
       ...ofKind,

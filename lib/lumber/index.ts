@@ -37,6 +37,6 @@ export {
   type Section,
   type SectionOptions,
 } from "./section.ts";
-export { validateBoardPlan } from "./validate-board-plan.ts";
+export { type ValidateBoardPlanOptions, validateBoardPlan } from "./validate-board-plan.ts";
 export { type WoodSpecies, woodDensity } from "./wood-density.ts";
 export { sizeAtMoisture, woodShrinkage } from "./wood-shrinkage.ts";

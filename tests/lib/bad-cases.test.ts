@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import * as lib from "../../lib/index.ts";
 import { anythingGoes } from "./bad-cases/anything-goes.ts";
+import { buyingCases } from "./bad-cases/buying.ts";
 import { compostCases } from "./bad-cases/compost.ts";
 import { costCases } from "./bad-cases/cost.ts";
 import { declaredArguments, untried } from "./bad-cases/declared.ts";
@@ -23,6 +24,7 @@ import { type FolderCases, faultsOf } from "./bad-cases/walk.ts";
 const folders: Readonly<Record<string, FolderCases>> = {
   check: checkCases,
   measure: { ...measureCases, ...operatorCases, ...quantityMaker, ...readerCases },
+  buying: buyingCases,
   compost: compostCases,
   cost: costCases,
   drawing: drawingCases,

@@ -9,6 +9,7 @@ import {
   name,
   number,
   price,
+  quantityOf,
   type Sizes,
   typed,
   yesNo,
@@ -87,6 +88,7 @@ const piece = (bed: string, size: string) =>
     length: length(size, { huge: "too-large" }),
     count: count(2, { zero: "fine" }),
     mitred: yesNo(false, { optional: true }),
+    stakesAt: list([length("2 ft", { zero: "fine" })], { empty: "fine", optional: true }),
   });
 const stock = (yard: string | null, size: string, cost: string) =>
   record({
@@ -96,6 +98,8 @@ const stock = (yard: string | null, size: string, cost: string) =>
     length: length(size, { huge: "too-large" }),
     price: price(cost, { zero: "fine" }),
     limit: count(9, perhaps),
+    from: count(1, optional),
+    step: count(1, optional),
   });
 const problem = record({
   pieces: list([piece("A-1", "7 ft"), piece("A-2", "3 ft")], { empty: "fine" }),
@@ -104,6 +108,19 @@ const problem = record({
   }),
   kerf: length("1/8 in", { zero: "fine" }),
   shortfall: length("1/8 in", { zero: "fine" }),
+  squaring: length("1/2 in", perhaps),
+  splice: yesNo(false, { optional: true }),
+  loadLength: length("18 ft", optional),
+  cutAtYard: yesNo(false, { optional: true }),
+});
+// Worth more than any board costs, offcuts are refused at the price they contradict.
+const perFoot = quantityOf(over(money(0.5), foot), { zero: "fine", huge: "contradiction" });
+const withOffcuts = record({
+  pieces: fixed([]),
+  stock: fixed([{ yard: "North", section: section.good, length: foot, price: money(2) }]),
+  kerf: fixed(times(0, inch)),
+  shortfall: fixed(times(0, inch)),
+  offcuts: record({ from: length("2 ft", { zero: "fine" }), worth: perFoot }, { optional: true }),
 });
 const together = [
   {
@@ -137,6 +154,7 @@ const planning = {
   progress: fixed(undefined),
   signal: fixed(undefined),
   remembered: fixed(undefined),
+  pause: fixed(undefined),
 };
 
 // The height of a frame is of the width alone.
@@ -148,64 +166,6 @@ const onlyWidth = record({
 const outside = { length: length("8 ft"), width: length("4 ft") };
 
 const none = times(0, inch);
-const onePlan = {
-  cuts: [
-    {
-      board: "B1",
-      source: "North",
-      yard: "North",
-      section: section.good,
-      timber: "",
-      length: times(8, foot),
-      pieces: [
-        { name: "A-1 side", bed: "A-1", part: "side", length: times(8, foot), mitred: false },
-      ],
-      offcut: none,
-      cutCount: 0,
-      layout: 1,
-    },
-  ],
-  buy: [
-    {
-      yard: "North",
-      section: section.good,
-      timber: "",
-      length: times(8, foot),
-      count: 1,
-      price: money(20),
-      sum: money(20),
-    },
-  ],
-  cost: money(20),
-  proof: { kind: "optimal" },
-  boughtCount: 1,
-  keptCount: 0,
-  boughtLength: times(8, foot),
-  keptLength: none,
-  piecesLength: times(8, foot),
-  cutCount: 0,
-  yield: 1,
-  waste: 0,
-  shortened: [],
-  remarks: [],
-  cautions: [],
-};
-const oneBoard = {
-  pieces: [
-    {
-      name: "A-1 side",
-      bed: "A-1",
-      part: "side",
-      section: section.good,
-      length: times(8, foot),
-      count: 1,
-    },
-  ],
-  stock: [{ yard: "North", section: section.good, length: times(8, foot), price: money(20) }],
-  kerf: none,
-  shortfall: none,
-};
-
 const certificate = {
   pieces: [
     { section: "2x12", timber: "treated", takes: times(4, foot), count: 3, value: money(10) },
@@ -221,6 +181,84 @@ const certificate = {
   kerf: none,
   offcuts: { from: foot, worth: over(money(1), foot) },
   floor: money(20),
+};
+
+export const onePlan = {
+  cuts: [
+    {
+      board: "B1",
+      source: "North",
+      yard: "North",
+      section: section.good,
+      timber: "",
+      length: times(8, foot),
+      pieces: ["A-1 side, part 1 of 2", "A-1 side, part 2 of 2"].map((part) => {
+        return { name: part, bed: "A-1", part: "side", length: times(4, foot), mitred: false };
+      }),
+      offcut: none,
+      squared: none,
+      atYard: { first: times(4, foot), pieces: 1, rest: none },
+      cutCount: 1,
+      layout: 1,
+    },
+  ],
+  buy: [
+    {
+      yard: "North",
+      section: section.good,
+      timber: "",
+      length: times(8, foot),
+      count: 1,
+      unused: 0,
+      price: money(20),
+      sum: money(20),
+    },
+  ],
+  cost: money(20),
+  proof: { kind: "optimal" },
+  boughtCount: 1,
+  keptCount: 0,
+  boughtLength: times(8, foot),
+  keptLength: none,
+  piecesLength: times(8, foot),
+  cutCount: 1,
+  yield: 1,
+  waste: 0,
+  shortened: [
+    {
+      ...{ name: "A-1 side, part 1 of 2", bed: "A-1", count: 0 },
+      ...{ asked: times(4, foot), cut: times(4, foot), short: none },
+    },
+  ],
+  spliced: [
+    {
+      ...{ name: "A-1 side", bed: "A-1", count: 1, asked: times(8, foot), onStakes: true },
+      parts: [times(4, foot), times(4, foot)],
+    },
+  ],
+  offcutWorth: money(0),
+  certificate,
+  remarks: [],
+  cautions: [],
+};
+export const oneBoard = {
+  pieces: [
+    {
+      name: "A-1 side",
+      bed: "A-1",
+      part: "side",
+      section: section.good,
+      length: times(8, foot),
+      count: 1,
+      stakesAt: [times(4, foot)],
+    },
+  ],
+  stock: [{ yard: "North", section: section.good, length: times(8, foot), price: money(20) }],
+  kerf: none,
+  shortfall: none,
+  splice: true,
+  loadLength: times(5, foot),
+  cutAtYard: true,
 };
 
 export const lumberCases: FolderCases = {
@@ -270,11 +308,14 @@ export const lumberCases: FolderCases = {
       },
     ],
   },
-  planBoards: { takes: { problem, options: record(planning) }, together },
-  planBoardsAtYard: {
-    takes: { problem, options: record({ ...planning, yard: name("North") }) },
-    together,
-  },
+  planBoards: [
+    { takes: { problem, options: record(planning) }, together },
+    { takes: { problem: withOffcuts, options: fixed({ solve }) } },
+  ],
+  planBoardsAtYard: [
+    { takes: { problem, options: record({ ...planning, yard: name("North") }) }, together },
+    { takes: { problem: withOffcuts, options: fixed({ solve, yard: "North" }) } },
+  ],
   readBoardItem: { takes: { text: sectionText("2x12 treated", "fine"), options: readOptions } },
   readSection: { takes: { text: sectionText("2x12", "unreadable"), options: readOptions } },
   sizeAtMoisture: {
@@ -288,7 +329,14 @@ export const lumberCases: FolderCases = {
     },
   },
   validateBoardPlan: {
-    takes: { problem: made(oneBoard), plan: made(onePlan) },
+    takes: {
+      problem: made(oneBoard),
+      plan: made(onePlan),
+      options: record(
+        { delivered: list([name("South")], { empty: "fine", ...optional }) },
+        { optional: true },
+      ),
+    },
     derived: "a plan is made by planBoards; what is wrong with it is said by the rule it breaks",
   },
   woodDensity: { takes: { species, options: record({ moisture: moisture() }) } },
