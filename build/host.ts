@@ -1,5 +1,12 @@
 import * as lib from "../lib/index.ts";
-import type { Figure, Host, LongWork, NameDoc, Units } from "../notebooks/engine/types/index.ts";
+import type {
+  Figure,
+  Host,
+  LongWork,
+  LongWorkControl,
+  NameDoc,
+  Units,
+} from "../notebooks/engine/types/index.ts";
 import * as fields from "../notebooks/fields/index.ts";
 import { longWorkNames } from "./long-work.ts";
 import { operators } from "./operators.ts";
@@ -39,9 +46,15 @@ export function makeHost(parts: HostParts): Host {
   };
 }
 
-/** Answers come from another thread as plain data. */
+/** Answers come from another thread as plain data, the better ones before the last too. */
 function revived(work: LongWork): LongWork {
-  return async (data, control) => lib.reviveQuantities(await work(data, control));
+  return async (data, control) => {
+    const { improved } = control;
+    const reviving: LongWorkControl = improved
+      ? { ...control, improved: (value) => improved(lib.reviveQuantities(value)) }
+      : control;
+    return lib.reviveQuantities(await work(data, reviving));
+  };
 }
 
 /** Prints, and remembers what frozen quantities look like: most are shown again turn after turn. */

@@ -7,7 +7,7 @@ import type * as fields from "../../notebooks/fields/index.ts";
 // library, it stands in `Changed`.
 
 /** What the session gives a function that takes long, whoever calls it. */
-type GivenApart = "solve" | "progress" | "signal" | "remembered";
+type GivenApart = "solve" | "progress" | "signal" | "remembered" | "pause" | "improved";
 
 /** A function that takes long, as cells call it: its last argument holds no more than choices. */
 type Apart<F> = F extends (...given: infer A) => infer R
@@ -16,14 +16,23 @@ type Apart<F> = F extends (...given: infer A) => infer R
     : never
   : never;
 
-interface Changed {
-  readonly planBoards: Apart<typeof lib.planBoards>;
-  readonly planBoardsAtYard: Apart<typeof lib.planBoardsAtYard>;
-  readonly planGardenBoards: Apart<typeof lib.planGardenBoards>;
-  readonly planGarden: Apart<typeof lib.planGarden>;
+/** The functions that take long, as `build/long-work.ts` lists them. */
+type Long = keyof typeof lib &
+  (
+    | "planBoards"
+    | "planBoardsAtYard"
+    | "planGardenBoards"
+    | "planGarden"
+    | "planBuying"
+    | "compareBuying"
+    | "planGardenBuying"
+    | "compareGardenBuying"
+  );
+
+type Changed = { readonly [N in Long]: Apart<(typeof lib)[N]> } & {
   readonly Plot: typeof plot;
   readonly aq: typeof arquero;
-}
+};
 
 type Handed = typeof lib & typeof fields;
 

@@ -33,6 +33,7 @@ export async function runJob(job: Job, host: Host, idle: Promise<unknown>): Prom
     program,
     surroundings: job.surroundings,
     strict: true,
+    improving: false,
   });
   try {
     return await worked(job, { program, session, host }, idle);

@@ -67,8 +67,8 @@ export interface LongWorkControl {
   readonly signal: CancelSignal;
   progress(words: string, fraction?: number): void;
   /**
-   * Takes a better complete result than those before, as plain data. Absent where only the last one
-   * counts.
+   * Takes a better complete result than those before, as plain data that does not change after.
+   * Absent where only the last one counts.
    */
   improved?(value: unknown): void;
   /**

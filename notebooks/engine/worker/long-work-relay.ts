@@ -1,23 +1,40 @@
 import type { WorkMessage } from "../types/index.ts";
-import { type Ask, readRequest, type SessionWork, type WorkAnswer } from "./work-message.ts";
+import {
+  type Ask,
+  readRequest,
+  type SessionWork,
+  type ToLongWork,
+  type WorkAnswer,
+} from "./work-message.ts";
 
 interface RelayOptions {
   needsCode(): void;
   answer(message: SessionWork<WorkMessage>): void;
   makeWorker(code: readonly string[]): Worker;
+  /** Calls back after so many milliseconds, unless the function it gives is called before. */
+  after?(ms: number, call: () => void): () => void;
 }
 
 /** More requests than a notebook has use for; what comes above is refused. */
 const mostWaiting = 64;
 
 /**
+ * How long cancelled work may take to hear of it, in milliseconds. The library hears within some
+ * twenty; a solver deep in its search hears nothing, and stopping must take effect within half a
+ * second.
+ */
+const grace = 200;
+
+/**
  * Stands between the room and the worker for long work. Requests are worked out one after another;
- * one that is cancelled while it runs ends the worker, because a solver deep in its search hears
- * nothing, and a new worker takes the next.
+ * one that is cancelled while it runs is told so, and where it does not hear, its worker is ended
+ * and a new one takes the next. Whoever asked hears no more of it either way.
  */
 export class LongWorkRelay {
   private waiting: SessionWork<Ask>[] = [];
   private running: SessionWork<Ask> | undefined;
+  /** The request that was cancelled and has not come to its end. */
+  private leaving: { readonly id: number; readonly keepWaiting: () => void } | undefined;
   private worker: Worker | undefined;
   private parts: { readonly code: string; readonly solver: ArrayBuffer } | undefined;
   private asking = false;
@@ -51,10 +68,17 @@ export class LongWorkRelay {
     this.next();
   }
 
+  /** Whoever asked for work hears at once that it was stopped; what it had found by then stands. */
   stopAll(message: string): void {
     const stopped = this.running ? [this.running, ...this.waiting] : this.waiting;
-    this.end();
-    for (const request of stopped) this.fail(request, message);
+    this.waiting = [];
+    this.leave();
+    for (const { session, work } of stopped)
+      this.options.answer({
+        kind: "work",
+        session,
+        work: { step: "stopped", id: work.id, message },
+      });
   }
 
   end(): void {
@@ -65,20 +89,40 @@ export class LongWorkRelay {
   private cancel(session: number, id: number): void {
     const is = (request: SessionWork<Ask>) => request.session === session && request.work.id === id;
     this.waiting = this.waiting.filter((request) => !is(request));
-    if (this.running && is(this.running)) this.dropWorker();
+    if (this.running && is(this.running)) this.leave();
     this.next();
   }
 
+  /** Tells the worker to leave off; one that does not hear of it is ended. */
+  private leave(): void {
+    if (!this.running) return;
+    const { id } = this.running.work;
+    this.running = undefined;
+    this.post({ kind: "cancel", id });
+    const { after = afterTime } = this.options;
+    const keepWaiting = after(grace, () => {
+      this.dropWorker();
+      this.next();
+    });
+    this.leaving = { id, keepWaiting };
+  }
+
+  private left(): void {
+    this.leaving?.keepWaiting();
+    this.leaving = undefined;
+  }
+
   private dropWorker(): void {
-    if (this.running) {
+    if (this.running || this.leaving) {
       this.worker?.terminate();
       this.worker = undefined;
     }
+    this.left();
     this.running = undefined;
   }
 
   private next(): void {
-    if (this.running || this.waiting.length === 0) return;
+    if (this.running || this.leaving || this.waiting.length === 0) return;
     if (!this.parts) {
       if (!this.asking) this.options.needsCode();
       this.asking = true;
@@ -86,28 +130,43 @@ export class LongWorkRelay {
     }
     this.running = this.waiting.shift();
     this.worker ??= this.start(this.parts);
-    this.worker.postMessage({ kind: "work", work: this.running?.work });
+    if (this.running) this.post({ kind: "work", work: this.running.work });
+  }
+
+  private post(message: ToLongWork): void {
+    this.worker?.postMessage(message);
   }
 
   private start({ code, solver }: { code: string; solver: ArrayBuffer }): Worker {
     const worker = this.options.makeWorker([code]);
-    worker.onmessage = (event: MessageEvent<WorkAnswer>) => this.answered(event.data);
+    worker.onmessage = (event: MessageEvent<WorkAnswer>) => {
+      if (this.worker === worker) this.answered(event.data);
+    };
     worker.onerror = (event) => {
+      if (this.worker !== worker) return;
       const broken = this.running;
       this.dropWorker();
+      worker.terminate();
+      this.worker = undefined;
       if (broken) this.fail(broken, `the worker for long work broke: ${event.message}`);
       this.next();
     };
     // A copy: the bytes are needed again whenever a worker is ended.
-    worker.postMessage({ kind: "solver", solver });
+    worker.postMessage({ kind: "solver", solver } satisfies ToLongWork);
     return worker;
   }
 
   private answered(work: WorkAnswer): void {
+    const over = work.step !== "progress" && work.step !== "improved";
+    if (this.leaving) {
+      if (over && work.id === this.leaving.id) this.left();
+      this.next();
+      return;
+    }
     const { running } = this;
     if (!running || work.id !== running.work.id) return;
     this.options.answer({ kind: "work", session: running.session, work });
-    if (work.step === "progress") return;
+    if (!over) return;
     this.running = undefined;
     this.next();
   }
@@ -115,4 +174,9 @@ export class LongWorkRelay {
   private fail({ session, work: { id } }: SessionWork<Ask>, message: string): void {
     this.options.answer({ kind: "work", session, work: { step: "failed", id, message } });
   }
+}
+
+function afterTime(ms: number, call: () => void): () => void {
+  const timer = setTimeout(call, ms);
+  return () => clearTimeout(timer);
 }

@@ -18,6 +18,12 @@ export class LongWorkFailed extends Error {
   }
 }
 
+/** The error of long work that the reader stopped: what it had found by then stands. */
+export class LongWorkStopped extends Error {
+  override readonly name = "LongWorkStopped";
+  readonly stopped = true;
+}
+
 /**
  * The room's stand-ins for long work: each call is posted to the frame, which has it worked out in
  * another worker, and gives a promise of the answer.
@@ -51,8 +57,13 @@ export class RemoteWork {
       waiting.control.progress(work.words, work.fraction);
       return;
     }
+    if (work.step === "improved") {
+      waiting.control.improved?.(work.value);
+      return;
+    }
     this.waiting.delete(work.id);
     if (work.step === "done") waiting.done(work.value);
+    else if (work.step === "stopped") waiting.failed(new LongWorkStopped(work.message));
     else waiting.failed(new LongWorkFailed(work.message, work.problems));
   }
 

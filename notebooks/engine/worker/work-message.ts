@@ -4,6 +4,12 @@ export type Ask = Extract<WorkMessage, { readonly step: "ask" }>;
 export type Cancel = Extract<WorkMessage, { readonly step: "cancel" }>;
 export type WorkAnswer = Exclude<WorkMessage, Ask | Cancel>;
 
+/** To the worker for long work. A cancelled request still comes to an end, which nobody hears. */
+export type ToLongWork =
+  | { readonly kind: "solver"; readonly solver: ArrayBuffer }
+  | { readonly kind: "work"; readonly work: Ask }
+  | { readonly kind: "cancel"; readonly id: number };
+
 /** A room's request for long work, with the session it belongs to. */
 export interface SessionWork<W extends WorkMessage = WorkMessage> {
   readonly kind: "work";

@@ -20,8 +20,16 @@ class FakeWorker {
 function relay() {
   const workers: FakeWorker[] = [];
   const answers: unknown[] = [];
+  const timers: { ms: number; ring: (() => void) | undefined }[] = [];
   let needed = 0;
   const made = new LongWorkRelay({
+    after(ms, call) {
+      const timer: (typeof timers)[number] = { ms, ring: call };
+      timers.push(timer);
+      return () => {
+        timer.ring = undefined;
+      };
+    },
     needsCode: () => {
       needed += 1;
     },
@@ -36,7 +44,8 @@ function relay() {
     made.asked({ kind: "work", session, work: { step: "ask", id, name: "plan", data: [] } });
   const cancel = (id: number) =>
     made.asked({ kind: "work", session: 0, work: { step: "cancel", id } });
-  return { made, workers, answers, ask, cancel, needed: () => needed };
+  const say = (data: unknown, at = workers.length - 1) => workers[at]?.onmessage?.({ data });
+  return { made, workers, answers, timers, ask, cancel, say, needed: () => needed };
 }
 
 describe("the relay of long work", () => {
@@ -64,15 +73,72 @@ describe("the relay of long work", () => {
     expect(workers).toHaveLength(1);
   });
 
-  it("ends the worker when what it works on is cancelled, and takes the next in a new one", () => {
-    const { made, workers, ask, cancel } = relay();
+  it("passes on each better result, and takes the next when the last has come", () => {
+    const { made, workers, answers, ask, say } = relay();
+    made.ready("code", new ArrayBuffer(1));
+    ask(1);
+    ask(2);
+    say({ step: "improved", id: 1, value: 12 });
+    say({ step: "improved", id: 1, value: 11 });
+    expect(workers[0]?.asked).toHaveLength(1);
+    say({ step: "done", id: 1, value: 10 });
+    expect(answers.map((one) => (one as { work: unknown }).work)).toEqual([
+      { step: "improved", id: 1, value: 12 },
+      { step: "improved", id: 1, value: 11 },
+      { step: "done", id: 1, value: 10 },
+    ]);
+    expect(workers[0]?.asked).toHaveLength(2);
+  });
+
+  it("tells the worker what is cancelled, hears no more of it, and takes the next when it has left off", () => {
+    const { made, workers, answers, timers, ask, cancel, say } = relay();
     made.ready("code", new ArrayBuffer(1));
     ask(1);
     ask(2);
     cancel(1);
+    expect(workers[0]?.got.at(-1)).toEqual({ kind: "cancel", id: 1 });
+    say({ step: "improved", id: 1, value: 12 });
+    say({ step: "progress", id: 1, words: "late" });
+    expect(workers[0]?.asked).toHaveLength(1);
+    say({ step: "failed", id: 1, message: "stopped" });
+    expect(answers).toEqual([]);
+    expect(workers[0]?.asked).toHaveLength(2);
+    // What it remembers is kept, and nobody ends it later.
+    expect(timers.map(({ ring }) => ring)).toEqual([undefined]);
+    expect(workers).toHaveLength(1);
+    say({ step: "done", id: 2, value: 20 });
+    expect(answers).toHaveLength(1);
+  });
+
+  it("ends a worker that does not hear within the grace, and takes the next in a new one", () => {
+    const { made, workers, timers, ask, cancel, say, answers } = relay();
+    made.ready("code", new ArrayBuffer(1));
+    ask(1);
+    ask(2);
+    cancel(1);
+    expect(workers[0]?.ended).toBe(false);
+    expect(timers[0]?.ms).toBeLessThanOrEqual(250);
+    timers[0]?.ring?.();
     expect(workers[0]?.ended).toBe(true);
     expect(workers[1]?.asked).toHaveLength(1);
     expect(workers[1]?.ended).toBe(false);
+    // What was on its way from the old worker belongs to nobody.
+    say({ step: "done", id: 2, value: "old" }, 0);
+    expect(answers).toEqual([]);
+    say({ step: "done", id: 2, value: 20 }, 1);
+    expect(answers).toHaveLength(1);
+  });
+
+  it("ends at once, with all it waits for", () => {
+    const { made, workers, timers, ask, cancel } = relay();
+    made.ready("code", new ArrayBuffer(1));
+    ask(1);
+    cancel(1);
+    made.end();
+    expect(workers[0]?.ended).toBe(true);
+    expect(timers[0]?.ring).toBeUndefined();
+    ask(2);
+    expect(workers[1]?.asked).toHaveLength(1);
   });
 
   it("only strikes out what is cancelled before it began", () => {
@@ -119,16 +185,24 @@ describe("the relay of long work", () => {
   });
 
   it("says of each that it was stopped when the reader stops it all", () => {
-    const { made, workers, answers, ask } = relay();
+    const { made, workers, answers, timers, ask, say } = relay();
     made.ready("code", new ArrayBuffer(1));
     ask(1);
     ask(2);
     made.stopAll("stopped by the reader");
-    expect(workers[0]?.ended).toBe(true);
+    // Nobody waits for the worker to hear of it.
+    expect(answers.map((one) => (one as { work: unknown }).work)).toEqual([
+      { step: "stopped", id: 1, message: "stopped by the reader" },
+      { step: "stopped", id: 2, message: "stopped by the reader" },
+    ]);
+    say({ step: "done", id: 1, value: 10 });
     expect(answers).toHaveLength(2);
-    expect(answers[1]).toMatchObject({
-      work: { step: "failed", message: "stopped by the reader" },
-    });
+    expect(workers[0]?.ended).toBe(false);
+    ask(3);
+    made.stopAll("again");
+    timers.at(-1)?.ring?.();
+    expect(workers[0]?.ended).toBe(true);
+    expect(answers).toHaveLength(3);
   });
 
   it("fails the work of a worker that breaks, and goes on with the next", () => {

@@ -6,7 +6,9 @@ function remote() {
   const made = new RemoteWork((message) => posted.push(message));
   let abort = () => {};
   const said: string[] = [];
+  const better: unknown[] = [];
   const control = {
+    improved: (value: unknown) => better.push(value),
     signal: {
       aborted: false,
       addEventListener: (_: "abort", listener: () => void) => {
@@ -15,7 +17,7 @@ function remote() {
     },
     progress: (words: string) => said.push(words),
   };
-  return { made, posted, control, said, abort: () => abort() };
+  return { made, posted, control, said, better, abort: () => abort() };
 }
 
 describe("stand-ins for long work", () => {
@@ -43,12 +45,32 @@ describe("stand-ins for long work", () => {
     await answer.catch((error: LongWorkFailed) => expect(error.problems).toEqual([1]));
   });
 
+  it("hand on each better result until the end", async () => {
+    const { made, control, better } = remote();
+    const answer = made.stand("planBoards")([], control);
+    made.answered({ step: "improved", id: 1, value: 12 });
+    made.answered({ step: "improved", id: 2, value: "another's" });
+    made.answered({ step: "done", id: 1, value: 10 });
+    made.answered({ step: "improved", id: 1, value: "late" });
+    expect(await answer).toBe(10);
+    expect(better).toEqual([12]);
+  });
+
+  it("fail as stopped where the reader stopped them", async () => {
+    const { made, control } = remote();
+    const answer = made.stand("planBoards")([], control);
+    made.answered({ step: "stopped", id: 1, message: "It was stopped." });
+    await expect(answer).rejects.toMatchObject({ stopped: true, message: "It was stopped." });
+  });
+
   it("cancel once when they are superseded, and hear no later answer", () => {
-    const { made, posted, control, abort } = remote();
+    const { made, posted, control, better, abort } = remote();
     void made.stand("planBoards")([], control);
     abort();
     abort();
+    made.answered({ step: "improved", id: 1, value: 2 });
     made.answered({ step: "done", id: 1, value: 1 });
+    expect(better).toEqual([]);
     expect(posted.map(({ work }) => work.step)).toEqual(["ask", "cancel"]);
   });
 });
