@@ -1,6 +1,7 @@
 import type { CellId, CellState, OutlineCell, Shown } from "../types/index.ts";
 import { cautionView, distinct } from "./caution-view.ts";
 import type { CellView, Context } from "./context.ts";
+import { CutShortView } from "./cut-short-view.ts";
 import { el, idFrom } from "./dom.ts";
 import { EditableTable } from "./editable-table.ts";
 import { EntryRow } from "./entry-row.ts";
@@ -25,6 +26,7 @@ export class CellSlot implements CellView {
   private readonly holder = el("div", { class: "held" });
   private readonly aside = el("div", { class: "asides" });
   private readonly progress: ProgressView;
+  private readonly cutShort: CutShortView;
   private inner: CellView | undefined;
   private kind = "";
   private cautions = "";
@@ -34,12 +36,14 @@ export class CellSlot implements CellView {
     this.context = context;
     this.name = el("p", { class: "cellname" }, id.slice(id.indexOf("#") + 1));
     this.progress = new ProgressView(context);
+    this.cutShort = new CutShortView(id, context);
     this.element = el(
       "div",
       { class: "cell", id: slotId(id), tabindex: -1 },
       this.name,
       this.folded(),
       this.progress.element,
+      this.cutShort.element,
       this.aside,
     );
     if (context.book.isTable(id)) this.become("entry table", () => new EditableTable(id, context));
@@ -47,6 +51,7 @@ export class CellSlot implements CellView {
 
   update(state: CellState | undefined, outline: OutlineCell | undefined): void {
     if (state) this.show(state, outline);
+    this.cutShort.show(state);
     this.element.classList.toggle("hasvalue", state !== undefined);
     this.showBusy();
     this.showCautions(state);

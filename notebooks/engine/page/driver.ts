@@ -114,8 +114,14 @@ export class Driver {
     if (this.link) await this.open(this.link);
   }
 
+  /** Ends all long work under way; what it had found by then stands. */
   stopLongWork(): void {
     this.link?.stopLongWork();
+  }
+
+  /** Starts the long work of a cell once more, after it was stopped. */
+  workAgain(id: CellId): void {
+    this.turns.again(id);
   }
 
   received(message: FromRoom): void {

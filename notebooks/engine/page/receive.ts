@@ -25,7 +25,7 @@ const trouble = record({ file: short, line: finite, message: text(5_000) });
 
 const state = record(
   { id, cautions, problems },
-  { shown, entry, error: cellError, sum: text(50_000), leftOut: short },
+  { shown, entry, error: cellError, sum: text(50_000), leftOut: short, cutShort: yesNo },
 );
 
 const message = byField("kind", {

@@ -38,8 +38,9 @@ export async function findAnswers(
     const answer = await new Promise<ShelfAnswer | undefined>((done) => {
       const timer = setTimeout(() => done(undefined), longest);
       broke = () => void done(undefined);
+      const answers = new FirstAnswer(book, options.today);
       hear = (message) => {
-        const answer = heard(book, message, options.today);
+        const answer = answers.heard(message);
         if (answer === "not yet") return;
         clearTimeout(timer);
         done(answer);
@@ -67,13 +68,32 @@ async function start(link: RoomLink, book: Book, options: PageOptions): Promise<
   ]);
 }
 
-/** The first pinned answer once it stands, undefined where everything rests without one. */
-function heard(book: Book, message: FromRoom, today: string): ShelfAnswer | undefined | "not yet" {
-  const [first] = book.pinned();
-  if (message.kind === "values")
-    for (const state of message.cells) {
-      const figure = state.id === first ? mainFigure(state.shown) : undefined;
-      if (figure) return { title: book.title(state.id), figure, on: today };
-    }
-  return message.kind === "settled" && message.working.length === 0 ? undefined : "not yet";
+/**
+ * Waits for the first pinned answer. While long work goes on it may have a value that still gets
+ * better, so it stands once nothing it rests on is being worked out.
+ */
+class FirstAnswer {
+  private readonly book: Book;
+  private readonly today: string;
+  private answer: ShelfAnswer | undefined;
+
+  constructor(book: Book, today: string) {
+    this.book = book;
+    this.today = today;
+  }
+
+  /** The answer once it stands, undefined where everything rests without one. */
+  heard(message: FromRoom): ShelfAnswer | undefined | "not yet" {
+    const { book, today } = this;
+    const [first] = book.pinned();
+    if (message.kind === "values")
+      for (const state of message.cells) {
+        if (state.id !== first) continue;
+        const figure = mainFigure(state.shown);
+        this.answer = figure && { title: book.title(state.id), figure, on: today };
+      }
+    if (message.kind !== "settled" || first === undefined) return "not yet";
+    if (message.working.length === 0) return this.answer;
+    return this.answer === undefined || message.working.includes(first) ? "not yet" : this.answer;
+  }
 }

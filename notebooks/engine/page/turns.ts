@@ -37,6 +37,12 @@ export class Turns {
     this.post({ kind: "units", session: this.session, turn: this.turn, units });
   }
 
+  /** Runs a cell's formula once more. */
+  again(cell: CellId): void {
+    this.turn += 1;
+    this.post({ kind: "again", session: this.session, turn: this.turn, cell });
+  }
+
   settled(turn: number): void {
     if (turn < this.turn) return;
     this.free();

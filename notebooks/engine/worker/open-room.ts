@@ -32,6 +32,7 @@ function handOn(session: Session, message: ToRoom): void {
   if (message.kind === "enter") session.enter(message.changes, message.turn);
   else if (message.kind === "reset") session.reset(message.cells, message.turn);
   else if (message.kind === "units") session.setUnits(message.units, message.turn);
+  else if (message.kind === "again") session.again(message.cell, message.turn);
 }
 
 function begin(opening: Opening, host: Host, send: (message: FromRoom) => void): Session {
