@@ -2,6 +2,7 @@ import { expect } from "vitest";
 import {
   type BoardPlan,
   type BoardProblem,
+  checkCertificate,
   money,
   planBoards,
   validateBoardPlan,
@@ -17,7 +18,7 @@ export interface CuttingStock {
 
 /**
  * A cutting-stock example, its lengths taken as so many of a small unit (a 32nd of an inch), no kerf:
- * plans it, checks the plan, and gives what it costs and how sure that is.
+ * plans it, checks the plan and its certificate, and gives what it costs and how sure that is.
  */
 export async function cutExample(example: CuttingStock): Promise<BoardPlan> {
   const unit = 1 / 32;
@@ -31,5 +32,6 @@ export async function cutExample(example: CuttingStock): Promise<BoardPlan> {
   const problem = boardProblem(pieces, stock, whole);
   const plan = await planBoards(problem, { solve: await solver(), seconds: 20 });
   expect(validateBoardPlan(problem, plan)).toEqual([]);
+  expect(checkCertificate(plan.certificate)).toEqual([]);
   return plan;
 }
