@@ -70,7 +70,8 @@ export function cutProgram(
   const bundles: ProgramColumn[] = [];
   for (const [p, part] of model.parts.entries()) {
     const classRows = part.classes.map(({ demand }) => rows.add(demand, free));
-    const kindRows = part.kinds.map((kind) => {
+    const pieces = part.classes.reduce((sum, each) => sum + each.demand, 0);
+    const kindRows = part.kinds.map((kind, k) => {
       const bundled = kind.step > 1;
       const most = bundled ? 0 : kind.supply;
       const row = Number.isFinite(most) ? rows.add(none, most) : -1;
@@ -80,10 +81,14 @@ export function cutProgram(
         const entries = [
           { row, amount: -kind.step },
           { row: costRow, amount: price },
+          ...model.links.map((link, r) => ({
+            row: linkRows[r] ?? -1,
+            amount: (link.boards[p]?.[k] ?? 0) * kind.step,
+          })),
         ];
         bundles.push(columnOf(ties ? 0 : price, Math.floor(kind.supply / kind.step), entries));
       }
-      return { row, least, bundled };
+      return { row, least, bundled, breaks: breakRows(rows, bundles, kind, pieces) };
     });
     for (const pattern of patterns[p] ?? []) {
       const kind = part.kinds[pattern.kind];
@@ -95,10 +100,11 @@ export function cutProgram(
         ...pattern.counts.map((amount, i) => ({ row: classRows[i] ?? -1, amount })),
         { row: at.row, amount: 1 },
         { row: at.least, amount: 1 },
+        ...at.breaks.map((row) => ({ row, amount: 1 })),
         { row: costRow, amount: cost },
         ...model.links.map((link, r) => ({
           row: linkRows[r] ?? -1,
-          amount: link.boards[p]?.[pattern.kind] ?? 0,
+          amount: at.bundled ? 0 : (link.boards[p]?.[pattern.kind] ?? 0),
         })),
       ];
       const own = ties ? tieCost(part, pattern, ties) : cost;
@@ -123,6 +129,25 @@ export function cutProgram(
     return { uses, extras: model.extras.map((_, e) => Math.round(values[from + e] ?? 0)) };
   };
   return { program, patterns, read };
+}
+
+/** A price for so many boards or none: a decision of its own, and the rows that hold boards to it. */
+function breakRows(
+  rows: Rows,
+  columns: ProgramColumn[],
+  kind: CutModel["parts"][number]["kinds"][number],
+  pieces: number,
+): number[] {
+  if (kind.from <= 1) return [];
+  const enough = rows.add(0, free);
+  const ifAny = rows.add(none, 0);
+  const most = Math.min(kind.supply, Math.max(pieces, kind.from));
+  const entries = [
+    { row: enough, amount: -kind.from },
+    { row: ifAny, amount: -most },
+  ];
+  columns.push(columnOf(0, 1, entries));
+  return [enough, ifAny];
 }
 
 /** A board cut so, by what ties are decided by: pieces cut short, boards, cuts. */

@@ -2,7 +2,6 @@ import {
   type CutPart,
   filledU,
   fullSizes,
-  leastSizes,
   type Pattern,
   type PatternUse,
   patternKey,
@@ -21,7 +20,8 @@ export function fits(part: CutPart, pattern: Pattern, sizesU: readonly number[])
 export function patternRest(part: CutPart, pattern: Pattern): number {
   const kind = part.kinds[pattern.kind];
   if (!kind?.bought || part.rests === null) return 0;
-  const sizesU = leastSizes(part);
+  // Pieces are not cut short to leave a longer rest.
+  const sizesU = fullSizes(part);
   if (kind.partsU !== null) return inTwoParts(part, kind, { ...pattern, sizesU })?.worth ?? 0;
   return restGrains(part, kind.capacityU, filledU(pattern.counts, sizesU));
 }

@@ -194,7 +194,9 @@ function nearFloor(
   for (const [p, part] of model.parts.entries()) {
     for (const [k, kind] of part.kinds.entries()) {
       const [price = 0, filling = 0] = [prices[p]?.[k], fillings[p]?.[k]];
-      if (isEndless(kind) && filling > price) scale = Math.min(scale, Math.max(0, price) / filling);
+      if (isEndless(kind) && filling > Math.max(0, price)) {
+        scale = Math.min(scale, Math.max(0, price) / filling);
+      }
     }
   }
   const scaled = (lists: readonly (readonly number[])[]) =>

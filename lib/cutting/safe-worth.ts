@@ -46,7 +46,9 @@ function scaleFor(
   let scale = 1;
   for (const [k, kind] of (model.parts[p]?.kinds ?? []).entries()) {
     const [price = 0, filling = 0] = [prices[k], fillings[k]];
-    if (isEndless(kind) && filling > price) scale = Math.min(scale, Math.max(0, price) / filling);
+    if (isEndless(kind) && filling > Math.max(0, price)) {
+      scale = Math.min(scale, Math.max(0, price) / filling);
+    }
   }
   return scale;
 }
@@ -61,8 +63,9 @@ export function floorOf(model: CutModel, worth: Omit<Worth, "floor">): number {
     }
     for (const [k, kind] of part.kinds.entries()) {
       const over = (worth.fillings[p]?.[k] ?? 0) - (worth.prices[p]?.[k] ?? 0);
-      // Every board used carries a piece, so there are never more boards than pieces.
-      if (over > 0) floor -= over * Math.min(kind.supply, pieces);
+      // Every board used carries a piece, so there are never more boards than pieces, but for those a
+      // price break asks for.
+      if (over > 0) floor -= over * Math.min(kind.supply, Math.max(pieces, kind.least));
       floor += (worth.breaks[p]?.[k] ?? 0) * kind.least;
     }
   }

@@ -136,6 +136,12 @@ const dives = [
   { share: 0.05, restPieces: 60 },
 ];
 
+/** The relaxed plan of a part: its floor, and the patterns to begin with. */
+export async function relaxPart(part: CutPart, pacer: Pacer): Promise<Relaxed> {
+  const start = [firstFit(part)?.map((use) => use.pattern) ?? []];
+  return relax(aloneModel(part), { pacer, start });
+}
+
 /**
  * The cheapest plan of a part, or undefined where its boards do not suffice. First fit gives a plan
  * at once; generated patterns give a floor; a plan nearer to the floor than the present one can only
@@ -145,10 +151,10 @@ const dives = [
 export async function solvePart(
   part: CutPart,
   options: PartOptions,
+  begun?: Relaxed,
 ): Promise<PartPlan | undefined> {
   const hand = firstFit(part);
-  const start = [hand?.map((use) => use.pattern) ?? []];
-  const relaxed = await relax(aloneModel(part), { pacer: options.pacer, start });
+  const relaxed = begun ?? (await relaxPart(part, options.pacer));
   if (!relaxed.feasible) return undefined;
   const search = new Search(part, relaxed, options);
   search.take(hand, ...roundedOff(part, relaxed.patterns[0] ?? [], relaxed.shares[0] ?? []));

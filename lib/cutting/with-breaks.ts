@@ -1,5 +1,6 @@
 import type { CutKind, CutPart } from "./cut-part.ts";
 import { boardsUsed } from "./pattern-cost.ts";
+import type { Relaxed } from "./relaxed.ts";
 import { type PartOptions, type PartPlan, solvePart } from "./solve-part.ts";
 
 /** A part in which some price breaks are settled on, and others are not used at all. */
@@ -24,7 +25,7 @@ const withKind = (part: CutPart, at: number, change: Partial<CutKind>): CutPart 
 });
 
 /** The part with every price open to any number of boards: its plans cost no more. */
-const unbroken = (part: CutPart): CutPart => ({
+export const unbroken = (part: CutPart): CutPart => ({
   ...part,
   kinds: part.kinds.map((kind) => ({ ...kind, from: 0 })),
 });
@@ -39,8 +40,9 @@ const mostBranches = 200;
 export async function solveWithBreaks(
   part: CutPart,
   options: PartOptions,
+  begun?: Relaxed,
 ): Promise<PartPlan | undefined> {
-  if (part.kinds.every((kind) => kind.from <= 1)) return solvePart(part, options);
+  if (part.kinds.every((kind) => kind.from <= 1)) return solvePart(part, options, begun);
   let best: PartPlan | undefined;
   let first: PartPlan | undefined;
   let floor = Number.POSITIVE_INFINITY;

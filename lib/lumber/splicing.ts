@@ -15,8 +15,15 @@ export interface Spliced {
 
 const lengthOf = (lengthM: number): Length => quantity(lengthM, [1, 0, 0, 0, 0]);
 
+/** Whether a yard's boards can only come in the car. */
+type OnlyByCar = (yard: string) => boolean;
+
 /** The longest piece that the boards on sale or kept can give, by section and timber. */
-function longestM(problem: BoardProblem, timbers: ChosenTimbers, entry: number): number {
+function longestM(
+  problem: BoardProblem,
+  timbers: ChosenTimbers,
+  { entry, onlyByCar }: { readonly entry: number; readonly onlyByCar: OnlyByCar },
+): number {
   const piece = problem.pieces[entry];
   const { loadLength, cutAtYard = false, squaring } = problem;
   const lengths = problem.stock.flatMap((board, row) => {
@@ -24,7 +31,7 @@ function longestM(problem: BoardProblem, timbers: ChosenTimbers, entry: number):
       board.section.name === piece?.section.name && timbers.stock[row] === timbers.pieces[entry];
     if (!same) return [];
     const whole = board.length.si - (squaring?.si ?? 0);
-    if (board.yard === null || loadLength === undefined) return [whole];
+    if (board.yard === null || loadLength === undefined || !onlyByCar(board.yard)) return [whole];
     if (board.length.si <= loadLength.si + hairM) return [whole];
     return cutAtYard && board.length.si <= 2 * loadLength.si ? [loadLength.si] : [];
   });
@@ -73,14 +80,18 @@ const joinable: ReadonlySet<Piece["part"]> = new Set(["side", "end", "other"]);
  * and of these the most even. Where the stakes are not known the parts are equal, and a stake is to
  * be set at each joint. Seats and stakes are not joined.
  */
-export function splicePieces(problem: BoardProblem, timbers: ChosenTimbers): Spliced {
+export function splicePieces(
+  problem: BoardProblem,
+  timbers: ChosenTimbers,
+  onlyByCar: OnlyByCar = () => true,
+): Spliced {
   if (problem.splice !== true) return { problem, timbers, spliced: [] };
   const pieces: Piece[] = [];
   const chosen: string[] = [];
   const spliced: SplicedPiece[] = [];
   for (const [entry, piece] of problem.pieces.entries()) {
     const timber = timbers.pieces[entry] ?? "";
-    const mostM = longestM(problem, timbers, entry);
+    const mostM = longestM(problem, timbers, { entry, onlyByCar });
     const { length, stakesAt } = piece;
     const isLong = length.si - problem.shortfall.si > mostM + hairM;
     const parts =

@@ -1,0 +1,371 @@
+import { ProblemError, type Remark } from "../check/index.ts";
+import type { PriceIndex } from "../cost/price-index.ts";
+import { breakTies } from "../cutting/break-ties.ts";
+import { grainsPerMinor, longestU } from "../cutting/cut-part.ts";
+import { firstFit } from "../cutting/first-fit.ts";
+import { Pacer } from "../cutting/pacer.ts";
+import type { Relaxed } from "../cutting/relaxed.ts";
+import { type PartPlan, relaxPart } from "../cutting/solve-part.ts";
+import { solveWithBreaks, unbroken } from "../cutting/with-breaks.ts";
+import type { SplicedPiece } from "../lumber/board-plan.ts";
+import type { ChosenTimbers } from "../lumber/choose-timber.ts";
+import { noPlanProblem, piecesThatFitNothing } from "../lumber/explain-failure.ts";
+import { type CuttingGroup, makeGroups } from "../lumber/make-groups.ts";
+import { offersOf } from "../lumber/offers.ts";
+import { groupKey } from "../lumber/plan-boards.ts";
+import { type Basket, weigh } from "./basket.ts";
+import type { BuyingOptions } from "./buying-options.ts";
+import type { BuyingPlan } from "./buying-plan.ts";
+import type { BuyingProblem } from "./buying-problem.ts";
+import { describePlan, type FloorFound } from "./describe-plan.ts";
+import { cheapestOffers, type GoodsOffer, goodsOffers } from "./goods-offers.ts";
+import { type Offered, TripSearch } from "./solve-ways.ts";
+import { deliveryGrains, payloadKg, taxedAt, tripGrains } from "./tariff.ts";
+import { allWays, wayAt, type YardWay } from "./ways.ts";
+
+/** A choice of yards and ways, with what is known before boards are planned. */
+interface Candidate {
+  readonly ways: readonly YardWay[];
+  readonly offers: readonly (readonly GoodsOffer[])[];
+  readonly goods: readonly GoodsOffer[];
+  readonly unsold: number;
+  /** Goods, one trip or one delivery for each yard, in grains. */
+  readonly fixed: number;
+}
+
+/** What the pieces became, and what was said about it. */
+export interface Prepared {
+  readonly timbers: ChosenTimbers;
+  readonly spliced: readonly SplicedPiece[];
+  readonly remarks: readonly Remark[];
+}
+
+// Differences under a hundredth of the minor unit are not worth the search.
+const difference = grainsPerMinor / 100;
+
+const handTries = 12;
+
+/** The search for the cheapest plan over all yards and ways. */
+export class BuyingSearch {
+  readonly #problem: BuyingProblem;
+  readonly #prepared: Prepared;
+  readonly #index: PriceIndex;
+  readonly #options: BuyingOptions;
+  readonly #pacer: Pacer;
+  readonly #remembered: Map<string, PartPlan>;
+  readonly #relaxed = new Map<string, Relaxed>();
+  readonly #floors: FloorFound[] = [];
+  #best: Offered | undefined;
+  #leastFloor = 0;
+
+  constructor(
+    problem: BuyingProblem,
+    prepared: Prepared,
+    index: PriceIndex,
+    options: BuyingOptions,
+  ) {
+    this.#problem = problem;
+    this.#prepared = prepared;
+    this.#index = index;
+    this.#options = options;
+    const { signal, pause, remembered = new Map() } = options;
+    this.#pacer = new Pacer({ signal, pause });
+    this.#remembered = remembered;
+  }
+
+  async run(): Promise<BuyingPlan> {
+    const everywhere = this.#groupsEverywhere();
+    this.#refuseWhatFitsNothing(everywhere);
+    const open = this.#candidates();
+    this.#byHand(open);
+    let boardsFloor = 0;
+    for (const group of everywhere) {
+      boardsFloor += (await this.#floorOf(group)).worth.floor;
+    }
+    let unsold = Number.POSITIVE_INFINITY;
+    for (const [n, candidate] of open.entries()) {
+      if (candidate.unsold > unsold) break;
+      await this.#pacer.spend(1);
+      this.#options.progress?.(this.#words(candidate), n / open.length);
+      const floor = boardsFloor + candidate.fixed;
+      this.#leastFloor = Math.min(...this.#floors.map((each) => each.floor), floor);
+      if (this.#tooDear(floor, candidate)) this.#dismiss(candidate, floor);
+      else if (await this.#tryWays(candidate)) unsold = candidate.unsold;
+    }
+    if (!this.#best) throw new ProblemError([this.#noPlan(everywhere)]);
+    await this.#settleTies();
+    return this.#describe(true);
+  }
+
+  #candidates(): Candidate[] {
+    const { yards } = this.#problem;
+    const open = allWays(yards).map((ways): Candidate => {
+      const offers = goodsOffers(this.#problem, ways, this.#index);
+      const goods = cheapestOffers(offers);
+      const fixed = ways.reduce(
+        (sum, { terms, way }) =>
+          sum + (way === "fetched" ? tripGrains(terms) : deliveryGrains(terms, this.#problem)),
+        goods.reduce((sum, each) => sum + each.grains, 0),
+      );
+      return { ways, offers, goods, fixed, unsold: offers.length - goods.length };
+    });
+    return open.sort((a, b) => a.unsold - b.unsold || a.fixed - b.fixed);
+  }
+
+  #groups(ways: readonly YardWay[]): CuttingGroup[] {
+    const { boards } = this.#problem;
+    const offers = offersOf(boards, (yard) => {
+      const own = wayAt(ways, yard);
+      if (!own) return { open: false, byCar: true, taxed: 1 };
+      return {
+        open: true,
+        byCar: own.way === "fetched",
+        taxed: taxedAt(own.terms, this.#problem),
+      };
+    });
+    // A longer board weighs more, and another yard's car carries it.
+    const freely = ways.every((own) => !Number.isFinite(payloadKg(own, this.#problem)));
+    return makeGroups(boards, this.#prepared.timbers, offers, freely);
+  }
+
+  /** Every yard open in its freest way: what does not fit here fits nowhere. */
+  #groupsEverywhere(): CuttingGroup[] {
+    return this.#groups(
+      this.#problem.yards.map((terms) => ({
+        terms,
+        way: terms.delivery === undefined ? "fetched" : "delivered",
+      })),
+    );
+  }
+
+  #refuseWhatFitsNothing(groups: readonly CuttingGroup[]): void {
+    const { boards } = this.#problem;
+    const problems = groups.flatMap((group) => piecesThatFitNothing(boards, group));
+    for (const group of groups) {
+      if (!holdsAll(group) && problems.length === 0) problems.push(noPlanProblem(boards, group));
+    }
+    if (problems.length > 0) throw new ProblemError(problems);
+  }
+
+  #noPlan(groups: readonly CuttingGroup[]) {
+    const { boards } = this.#problem;
+    const short = groups.find((group) => this.#relaxed.get(groupKey(group, 0))?.feasible === false);
+    return noPlanProblem(boards, short ?? (groups[0] as CuttingGroup));
+  }
+
+  /** A first plan at once: by first fit, at the yards where that is best. */
+  #byHand(open: readonly Candidate[]): void {
+    const least = open[0]?.unsold ?? 0;
+    for (const { ways, goods } of open
+      .filter((each) => each.unsold === least)
+      .slice(0, handTries)) {
+      const groups = this.#groups(ways);
+      const uses = groups.map((group) => firstFit(group.part));
+      if (!uses.every((each) => each !== undefined)) continue;
+      this.#take({ ways, groups, uses: uses as Basket["uses"], goods });
+    }
+    this.#tell();
+  }
+
+  #take(basket: Basket): boolean {
+    const weighed = weigh(this.#problem, basket);
+    return this.#takeOffered({ basket, weighed });
+  }
+
+  #takeOffered(offered: Offered): boolean {
+    const { basket, weighed } = offered;
+    if (!weighed.isEnough) return false;
+    const best = this.#best;
+    const more = best ? basket.goods.length - best.basket.goods.length : 1;
+    if (best && (more < 0 || (more === 0 && weighed.grains >= best.weighed.grains))) return false;
+    this.#best = offered;
+    return true;
+  }
+
+  #tell(): void {
+    if (this.#best && this.#options.improved) this.#options.improved(this.#describe(false));
+  }
+
+  #words({ ways }: Candidate): string {
+    const names = ways.map(({ terms, way }) => `${terms.yard} ${way}`).join(", ");
+    return names === "" ? "Planning with the boards kept" : `Planning ${names}`;
+  }
+
+  /** Whether nothing there can be cheaper than the best so far that has as many of the goods. */
+  #tooDear(floor: number, { goods }: Candidate): boolean {
+    const best = this.#best;
+    return (
+      best !== undefined &&
+      best.basket.goods.length >= goods.length &&
+      floor > best.weighed.grains - difference
+    );
+  }
+
+  #dismiss({ ways }: Candidate, floor: number): void {
+    this.#floors.push({ ways, floor, groups: null, others: [], proven: floor });
+  }
+
+  async #floorOf(group: CuttingGroup): Promise<Relaxed> {
+    const key = groupKey(group, 0);
+    const known = this.#relaxed.get(key);
+    if (known) return known;
+    const relaxed = await relaxPart(unbroken(group.part), this.#pacer);
+    this.#relaxed.set(key, relaxed);
+    return relaxed;
+  }
+
+  /** Plans with these yards in these ways; false where it cannot be done. */
+  async #tryWays(candidate: Candidate): Promise<boolean> {
+    const { ways, offers, goods, fixed } = candidate;
+    const groups = this.#groups(ways);
+    if (!groups.every(holdsAll)) return false;
+    let floor = fixed;
+    const worths: Relaxed["worth"][] = [];
+    for (const group of groups) {
+      const relaxed = await this.#floorOf(group);
+      if (!relaxed.feasible) return false;
+      floor += relaxed.worth.floor;
+      worths.push(relaxed.worth);
+    }
+    const others = this.#fixedParts(candidate);
+    if (this.#tooDear(floor, candidate)) {
+      this.#dismiss(candidate, floor);
+      return true;
+    }
+    const plans = await this.#planGroups(groups, candidate);
+    if (!plans) return false;
+    const basket = { ways, groups, uses: plans.map((plan) => plan.uses), goods };
+    const offered = { basket, weighed: weigh(this.#problem, basket) };
+    const apartFloor = plans.reduce((sum, plan) => sum + plan.floor, fixed);
+    const isApart = offered.weighed.isEnough && offered.weighed.trips.every((trips) => trips <= 1);
+    if (this.#takeOffered(offered)) this.#tell();
+    if (isApart || this.#tripsCostNothing(ways)) {
+      const own = groups.map((group, g) => ({
+        group,
+        worth: worths[g] as Relaxed["worth"],
+        part: 0,
+      }));
+      this.#floors.push({ ways, floor, groups: own, others, proven: apartFloor });
+      return true;
+    }
+    const best = this.#best;
+    const below = best && best.basket.goods.length >= goods.length ? best.weighed.grains : Infinity;
+    const { solve, seconds = 10 } = this.#options;
+    const search = new TripSearch(
+      { problem: this.#problem, ways, groups, offers },
+      { solve, seconds, pacer: this.#pacer, below, difference },
+      { offered, floor: apartFloor },
+    );
+    const found = await search.run();
+    if (found.best && this.#takeOffered(found.best)) this.#tell();
+    const { root } = found;
+    const own = groups.map((group, part) => ({
+      group,
+      worth: root ? root.worth : (worths[part] as Relaxed["worth"]),
+      part: root ? part : 0,
+    }));
+    const told = root ? { floor: root.floor, others: root.parts } : { floor, others };
+    this.#floors.push({ ways, groups: own, ...told, proven: found.floor });
+    return true;
+  }
+
+  #tripsCostNothing(ways: readonly YardWay[]): boolean {
+    return ways.every(
+      (own) => own.way === "fetched" && !Number.isFinite(payloadKg(own, this.#problem)),
+    );
+  }
+
+  async #planGroups(
+    groups: readonly CuttingGroup[],
+    { ways, goods }: Candidate,
+  ): Promise<PartPlan[] | undefined> {
+    const { solve, seconds = 10 } = this.#options;
+    const plans: PartPlan[] = [];
+    const uses = groups.map((group) => firstFit(group.part));
+    for (const [g, group] of groups.entries()) {
+      const key = groupKey(group, seconds);
+      const improved = (plan: PartPlan) => {
+        uses[g] = plan.uses;
+        if (!uses.every((each) => each !== undefined)) return;
+        if (this.#take({ ways, groups, uses: uses as Basket["uses"], goods })) this.#tell();
+      };
+      const options = { solve, seconds, pacer: this.#pacer, improved };
+      const begun = await this.#floorOf(group);
+      const plan = this.#remembered.get(key) ?? (await solveWithBreaks(group.part, options, begun));
+      if (!plan) return undefined;
+      this.#remembered.set(key, plan);
+      uses[g] = plan.uses;
+      plans.push(plan);
+    }
+    return plans;
+  }
+
+  #deliveries(ways: readonly YardWay[]) {
+    return ways.flatMap(({ terms, way }) =>
+      way === "delivered"
+        ? [{ what: `delivery by ${terms.yard}`, grains: deliveryGrains(terms, this.#problem) }]
+        : [],
+    );
+  }
+
+  #fixedParts({ ways, goods }: Candidate) {
+    const trips = ways.flatMap(({ terms, way }) =>
+      way === "fetched" ? [{ what: `trips to ${terms.yard}: 1`, grains: tripGrains(terms) }] : [],
+    );
+    const bought = goods.map(({ need, at, grains }) => ({
+      what: `${need.item} at ${ways[at]?.terms.yard}`,
+      grains,
+    }));
+    return [...bought, ...trips, ...this.#deliveries(ways)];
+  }
+
+  /** Of the plans that cost no more, the one that is easiest to cut. */
+  async #settleTies(): Promise<void> {
+    const best = this.#best as Offered;
+    const { basket } = best;
+    const { seconds = 10 } = this.#options;
+    for (const [g, group] of basket.groups.entries()) {
+      const plan = this.#remembered.get(groupKey(group, seconds));
+      const now = this.#best as Offered;
+      const own = now.basket.uses[g];
+      if (!plan || !own || plan.uses !== own) continue;
+      const tied = await this.#easiest(group, plan);
+      const uses = now.basket.uses.map((each, i) => (i === g ? tied.uses : each));
+      const next = { ...now.basket, uses };
+      const weighed = weigh(this.#problem, next);
+      if (weighed.isEnough && weighed.grains <= now.weighed.grains) {
+        this.#best = { basket: next, weighed };
+      }
+    }
+  }
+
+  async #easiest(group: CuttingGroup, plan: PartPlan): Promise<PartPlan> {
+    const key = `${groupKey(group, 0)} easiest`;
+    const known = this.#remembered.get(key);
+    if (known) return known;
+    const { solve } = this.#options;
+    const tied = await breakTies(group.part, plan, { solve, pacer: this.#pacer });
+    this.#remembered.set(key, tied);
+    return tied;
+  }
+
+  #describe(last: boolean): BuyingPlan {
+    const best = this.#best as Offered;
+    const floor = last
+      ? Math.min(...this.#floors.map((each) => each.proven))
+      : Math.max(0, this.#leastFloor);
+    return describePlan(this.#problem, {
+      ...this.#prepared,
+      best,
+      floor,
+      floors: last ? this.#floors : [],
+      index: this.#index,
+      difference,
+    });
+  }
+}
+
+function holdsAll({ classes, kinds }: CuttingGroup): boolean {
+  const longest = Math.max(0, ...kinds.map(longestU));
+  return classes.every((each) => each.leastU <= longest);
+}
