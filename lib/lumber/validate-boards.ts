@@ -39,7 +39,8 @@ export function checkBoards(
     const usedUp = stretches.filter((each) =>
       checkStretch(findings, each, { path, kerfM: problem.kerf.si }),
     );
-    checkCuts(findings, { board, path }, usedUp.length);
+    const mitred = stretches.filter((each) => each.pieces.some((piece) => piece.mitred));
+    checkCuts(findings, { board, path }, { usedUp: usedUp.length, mitred: mitred.length });
   }
 }
 
@@ -111,16 +112,15 @@ function checkStretch(
   return pieces.length > 0 && Math.abs(usedM - lengthM) <= slackM;
 }
 
-/** A cut for each piece, one more where there are mitres, one to square the end, one at the yard. */
+/** A cut for each piece, one more on a stretch with mitres, one to square the end, one at the yard. */
 function checkCuts(
   findings: Findings,
   { board, path }: { readonly board: CutBoard; readonly path: Path },
-  usedUp: number,
+  { usedUp, mitred }: { readonly usedUp: number; readonly mitred: number },
 ): void {
   const { pieces, squared, atYard, cutCount } = board;
-  const mitres = pieces.some((piece) => piece.mitred) ? 1 : 0;
   const others = (squared.si > 0 ? 1 : 0) + (atYard === null ? 0 : 1);
-  const most = pieces.length + mitres + others;
+  const most = pieces.length + mitred + others;
   const isCounted = Number.isInteger(cutCount) && cutCount <= most && cutCount >= most - usedUp;
   const words = { allowed: String(most), received: String(cutCount) };
   findings.holds(isCounted, [...path, "cutCount"], words);
