@@ -25,41 +25,45 @@ const mostRemembered = 400;
  */
 export const longWorkNames: readonly string[] = Object.keys(listed).filter((name) => name in lib);
 
+/** What the session keeps for all calls of long work. */
+export interface Kept {
+  readonly solve: lib.Solve;
+  readonly remembered: Map<string, never>;
+  /** Gives the event loop a turn, where whoever asks has no way of its own. */
+  readonly turn: () => Promise<void>;
+}
+
 /**
  * The functions that take long, worked out right here. Plans once made are remembered, so that only
  * what changed is planned again.
  */
 export function longWorkHere(solve: lib.Solve): Readonly<Record<string, LongWork>> {
-  const remembered = new Map<string, never>();
-  const turn = turnGiver();
+  const kept: Kept = { solve, remembered: new Map<string, never>(), turn: turnGiver() };
   const work = (name: string): LongWork => {
     const slow = (lib as unknown as Readonly<Record<string, Slow>>)[name] as Slow;
     const count = listed[name] ?? 0;
     return (data, control) => {
-      if (remembered.size > mostRemembered) remembered.clear();
+      if (kept.remembered.size > mostRemembered) kept.remembered.clear();
       // What came from another thread has lost what makes quantities refuse to be numbers.
       const given = lib.reviveQuantities(data);
-      const pause = control.pause ?? turn;
-      const options = {
-        ...optionsOf(given[count], control),
-        pause: () => pause(),
-        solve: heardBefore(solve, () => pause("uninterrupted")),
-        remembered,
-      };
-      return slow(...given.slice(0, count), options);
+      return slow(...given.slice(0, count), optionsFor(given[count], control, kept));
     };
   };
   return Object.fromEntries(longWorkNames.map((name) => [name, work(name)]));
 }
 
-function optionsOf(given: unknown, control: LongWorkControl): object {
-  const own = typeof given === "object" && given !== null ? given : {};
-  const { signal, improved } = control;
+/** A cell's own choices, with all that the session gives a function that takes long. */
+export function optionsFor(choices: unknown, control: LongWorkControl, kept: Kept): object {
+  const own = typeof choices === "object" && choices !== null ? choices : {};
+  const { signal, improved, pause = kept.turn } = control;
   return {
     ...own,
     signal,
     progress: (words: string, fraction?: number) => control.progress(words, fraction),
     ...(improved ? { improved: (value: unknown) => improved(value) } : {}),
+    pause: () => pause(),
+    solve: heardBefore(kept.solve, () => pause("uninterrupted")),
+    remembered: kept.remembered,
   };
 }
 

@@ -16,6 +16,7 @@ import {
 import { compileNotebook } from "../../notebooks/engine/compile/index.ts";
 import { documentsOf } from "../../notebooks/engine/document/index.ts";
 import { createSession } from "../../notebooks/engine/run/index.ts";
+import type { LongWorkControl } from "../../notebooks/engine/types/index.ts";
 
 const longWork = () => () => Promise.reject(new Error("no solver here"));
 const host = makeHost({
@@ -68,14 +69,22 @@ describe("the host", () => {
 
   it("makes what comes from another thread whole again", async () => {
     const clone = structuredClone({ length: inch });
-    const cloning = makeHost({ data: dataFiles(), longWork: () => async () => clone });
+    const longWork = () => async (_: unknown, control: LongWorkControl) => {
+      control.improved?.(structuredClone({ length: foot }));
+      return clone;
+    };
+    const cloning = makeHost({ data: dataFiles(), longWork });
+    const better: { length: typeof foot }[] = [];
     const control = {
+      improved: (value: unknown) => better.push(value as (typeof better)[number]),
       signal: { aborted: false, addEventListener: () => undefined },
       progress: () => undefined,
     };
     const answer = (await cloning.longWork.planBoards?.([], control)) as typeof clone;
     expect(() => `${answer.length}`).toThrow(TypeError);
     expect(printQuantity(answer.length)).toBe("1 in");
+    expect(() => `${better[0]?.length}`).toThrow(TypeError);
+    expect(better.map(({ length }) => printQuantity(length))).toEqual(["1 ft"]);
   });
 });
 

@@ -1,7 +1,7 @@
 import { loadAllEntered, loadUnits } from "../store/index.ts";
 import type { FromRoom } from "../types/index.ts";
 import { type Book, openBook } from "./book.ts";
-import { mainFigure } from "./moves.ts";
+import { FirstAnswer } from "./first-answer.ts";
 import type { PageOptions } from "./options.ts";
 import { RoomLink } from "./room-link.ts";
 import type { ShelfAnswer } from "./shelf.ts";
@@ -66,34 +66,4 @@ async function start(link: RoomLink, book: Book, options: PageOptions): Promise<
       surroundings: { units, today: options.today },
     },
   ]);
-}
-
-/**
- * Waits for the first pinned answer. While long work goes on it may have a value that still gets
- * better, so it stands once nothing it rests on is being worked out.
- */
-class FirstAnswer {
-  private readonly book: Book;
-  private readonly today: string;
-  private answer: ShelfAnswer | undefined;
-
-  constructor(book: Book, today: string) {
-    this.book = book;
-    this.today = today;
-  }
-
-  /** The answer once it stands, undefined where everything rests without one. */
-  heard(message: FromRoom): ShelfAnswer | undefined | "not yet" {
-    const { book, today } = this;
-    const [first] = book.pinned();
-    if (message.kind === "values")
-      for (const state of message.cells) {
-        if (state.id !== first) continue;
-        const figure = mainFigure(state.shown);
-        this.answer = figure && { title: book.title(state.id), figure, on: today };
-      }
-    if (message.kind !== "settled" || first === undefined) return "not yet";
-    if (message.working.length === 0) return this.answer;
-    return this.answer === undefined || message.working.includes(first) ? "not yet" : this.answer;
-  }
 }

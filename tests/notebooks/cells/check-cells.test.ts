@@ -97,6 +97,11 @@ const faults: readonly Fault[] = [
     "n.md:3:70 Object literal may only specify known properties, and 'solve' does not exist in type",
   ],
   [
+    "nor what it tells its better results",
+    ["it\nplanBoards({ pieces: [], stock: [], kerf: inch, shortfall: inch }, { improved: null })"],
+    "n.md:3:70 Object literal may only specify known properties, and 'improved' does not exist in type",
+  ],
+  [
     "a published table's numbers have their units",
     ["it\npublished.bagSizes.map((bag) => bag.size + 1 * foot)"],
     "n.md:3:44 Argument of type 'Length' is not assignable to parameter of type 'Volume'.",

@@ -12,7 +12,8 @@ const cellsOf = (message: unknown) => {
 describe("readMessage", () => {
   it("takes well-formed messages as they are", () => {
     const shown = { kind: "figure", figure };
-    expect(cellsOf(values(state({ shown })))).toEqual([state({ shown })]);
+    for (const more of [{ shown }, { shown, cutShort: true, leftOut: "13 of 14 beds" }])
+      expect(cellsOf(values(state(more)))).toEqual([state(more)]);
     for (const message of [
       { kind: "ready" },
       { kind: "alive" },
@@ -44,6 +45,7 @@ describe("readMessage", () => {
 
   it.each([
     ["an unknown kind of value", { shown: { kind: "html", html: "<b>" } }],
+    ["a note that is neither yes nor no", { cutShort: "<b>stopped</b>" }],
     ["a figure that is no text", { shown: { kind: "figure", figure: { ...figure, text: 4 } } }],
     [
       "a tree of another shape",
