@@ -1,4 +1,5 @@
 import { requireRecord } from "../check/index.ts";
+import { namesInRuns } from "../lumber/name-runs.ts";
 import type { Length, UnitSystem } from "../measure/index.ts";
 import {
   type BoardGroup,
@@ -10,7 +11,7 @@ import {
   drawnBoard,
 } from "./board-rows.ts";
 import { flow } from "./flow.ts";
-import { namesInRuns, soldLength, tapeLength, textWidth } from "./labels.ts";
+import { soldLength, tapeLength, textWidth } from "./labels.ts";
 import { hatched } from "./marks.ts";
 import { letterItems, type PieceLetter, pieceLetters } from "./piece-letters.ts";
 import { defaultWidths, requireBoards, requireDrawable } from "./require-drawable.ts";

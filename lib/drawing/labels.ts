@@ -46,19 +46,3 @@ export function namesInShort(names: readonly string[], most: number): string {
   if (names.length <= most) return names.join(", ");
   return `${names.slice(0, most).join(", ")} and ${names.length - most} more`;
 }
-
-/** Names that end in numbers, joined where the numbers follow each other: "B1–B4, B9". */
-export function namesInRuns(names: readonly string[]): readonly string[] {
-  const runs: { first: string; last: string; stem: string; at: number }[] = [];
-  for (const name of names) {
-    const parts = /^(.*?)(\d+)$/.exec(name);
-    const stem = parts?.[1] ?? name;
-    const at = parts === null ? Number.NaN : Number(parts[2]);
-    const run = runs.at(-1);
-    if (run !== undefined && run.stem === stem && run.at + 1 === at) {
-      run.last = name;
-      run.at = at;
-    } else runs.push({ first: name, last: name, stem, at });
-  }
-  return runs.map(({ first, last }) => (first === last ? first : `${first}–${last}`));
-}

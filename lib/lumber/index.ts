@@ -23,6 +23,9 @@ export type {
 export type { BoardProblem, OffcutWorth, StockBoard } from "./board-problem.ts";
 export type { BoardWorth, Certificate, FloorPart, PieceValue } from "./certificate.ts";
 export { checkCertificate } from "./check-certificate.ts";
+export type { CutStep, TapeEnd } from "./cut-steps.ts";
+export { type CuttingRow, cuttingRows } from "./cutting-rows.ts";
+export { cuttingSheet, type SheetBoards, type SheetStep } from "./cutting-sheet.ts";
 export type { Seasoning } from "./dressed-sizes.ts";
 export { framePieces } from "./frame-pieces.ts";
 export { frameDiagonal, frameHeight } from "./frame-size.ts";
@@ -37,6 +40,7 @@ export {
   type Section,
   type SectionOptions,
 } from "./section.ts";
+export { type StopLength, stopLengths } from "./stop-lengths.ts";
 export { type ValidateBoardPlanOptions, validateBoardPlan } from "./validate-board-plan.ts";
 export { type WoodSpecies, woodDensity } from "./wood-density.ts";
 export { sizeAtMoisture, woodShrinkage } from "./wood-shrinkage.ts";

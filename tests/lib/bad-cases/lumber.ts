@@ -280,6 +280,14 @@ export const lumberCases: FolderCases = {
     takes: { certificate: made(certificate) },
     derived: "a certificate is made with a plan; what is wrong with it is said by what it breaks",
   },
+  cuttingRows: {
+    takes: {
+      plan: made(onePlan),
+      options: record({ system: choice("metric", { optional: true }) }, { optional: true }),
+    },
+    derived: "a plan is made by planBoards",
+  },
+  cuttingSheet: { takes: { plan: made(onePlan) }, derived: "a plan is made by planBoards" },
   dressedSection: {
     takes: { section, seasoning: choice("green") },
     together: [
@@ -328,6 +336,7 @@ export const lumberCases: FolderCases = {
       }),
     },
   },
+  stopLengths: { takes: { plan: made(onePlan) }, derived: "a plan is made by planBoards" },
   validateBoardPlan: {
     takes: {
       problem: made(oneBoard),
