@@ -82,19 +82,24 @@ export class BuyingSearch {
     for (const group of everywhere) {
       boardsFloor += (await this.#floorOf(group)).worth.floor;
     }
-    let unsold = Number.POSITIVE_INFINITY;
     for (const [n, candidate] of open.entries()) {
-      if (candidate.unsold > unsold) break;
+      if (candidate.unsold > this.#unsold()) break;
       await this.#pacer.spend(1);
       this.#options.progress?.(this.#words(candidate), n / open.length);
       const floor = boardsFloor + candidate.fixed;
       this.#leastFloor = Math.min(...this.#floors.map((each) => each.floor), floor);
       if (this.#tooDear(floor, candidate)) this.#dismiss(candidate, floor);
-      else if (await this.#tryWays(candidate)) unsold = candidate.unsold;
+      else await this.#tryWays(candidate);
     }
     if (!this.#best) throw new ProblemError([this.#noPlan(everywhere)]);
     await this.#settleTies();
     return this.#describe(true);
+  }
+
+  /** How many needs the best so far leaves unsold. */
+  #unsold(): number {
+    const best = this.#best;
+    return best ? this.#problem.needs.length - best.basket.goods.length : Number.POSITIVE_INFINITY;
   }
 
   #candidates(): Candidate[] {
@@ -214,26 +219,26 @@ export class BuyingSearch {
     return relaxed;
   }
 
-  /** Plans with these yards in these ways; false where it cannot be done. */
-  async #tryWays(candidate: Candidate): Promise<boolean> {
+  /** Plans with these yards in these ways, where it can be done. */
+  async #tryWays(candidate: Candidate): Promise<void> {
     const { ways, offers, goods, fixed } = candidate;
     const groups = this.#groups(ways);
-    if (!groups.every(holdsAll)) return false;
+    if (!groups.every(holdsAll)) return;
     let floor = fixed;
     const worths: Relaxed["worth"][] = [];
     for (const group of groups) {
       const relaxed = await this.#floorOf(group);
-      if (!relaxed.feasible) return false;
+      if (!relaxed.feasible) return;
       floor += relaxed.worth.floor;
       worths.push(relaxed.worth);
     }
     const others = this.#fixedParts(candidate);
     if (this.#tooDear(floor, candidate)) {
       this.#dismiss(candidate, floor);
-      return true;
+      return;
     }
     const plans = await this.#planGroups(groups, candidate);
-    if (!plans) return false;
+    if (!plans) return;
     const basket = { ways, groups, uses: plans.map((plan) => plan.uses), goods };
     const offered = { basket, weighed: weigh(this.#problem, basket) };
     const apartFloor = plans.reduce((sum, plan) => sum + plan.floor, fixed);
@@ -246,7 +251,7 @@ export class BuyingSearch {
         part: 0,
       }));
       this.#floors.push({ ways, floor, groups: own, others, proven: apartFloor });
-      return true;
+      return;
     }
     const best = this.#best;
     const below = best && best.basket.goods.length >= goods.length ? best.weighed.grains : Infinity;
@@ -266,7 +271,6 @@ export class BuyingSearch {
     }));
     const told = root ? { floor: root.floor, others: root.parts } : { floor, others };
     this.#floors.push({ ways, groups: own, ...told, proven: found.floor });
-    return true;
   }
 
   #tripsCostNothing(ways: readonly YardWay[]): boolean {

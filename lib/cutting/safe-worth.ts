@@ -1,6 +1,6 @@
 import type { CutModel, Worth } from "./cut-model.ts";
 import { isEndless } from "./cut-part.ts";
-import type { FillingTable } from "./filling-table.ts";
+import type { Fillings, FillingTable } from "./filling-table.ts";
 
 /** What a relaxed programme says rows are worth, in grains. */
 export interface RawWorth {
@@ -36,22 +36,25 @@ export function pricesOf(
 
 /** The share that values must be scaled down to, so that no board without limit yields its price. */
 function scaleFor(
-  model: CutModel,
-  p: number,
-  {
-    prices,
-    fillings,
-  }: { readonly prices: readonly number[]; readonly fillings: readonly number[] },
+  part: CutModel["parts"][number],
+  values: readonly number[],
+  of: { readonly prices: readonly number[]; readonly fillings: Fillings },
 ): number {
   let scale = 1;
-  for (const [k, kind] of (model.parts[p]?.kinds ?? []).entries()) {
-    const [price = 0, filling = 0] = [prices[k], fillings[k]];
-    if (isEndless(kind) && filling > Math.max(0, price)) {
-      scale = Math.min(scale, Math.max(0, price) / filling);
-    }
+  for (const [k, kind] of part.kinds.entries()) {
+    const price = Math.max(0, of.prices[k] ?? 0);
+    const over = of.fillings.worthOf(k) - price;
+    if (!isEndless(kind) || over <= 0) continue;
+    // Only the pieces can be valued less: what the rest is worth is given.
+    const counts = of.fillings.countsOf(k);
+    const pieces = counts.reduce((sum, count, i) => sum + count * (values[i] ?? 0), 0);
+    const most = part.rests === null ? of.fillings.worthOf(k) : pieces;
+    if (most > 0) scale = Math.min(scale, Math.max(0, (most - over) / most));
   }
   return scale;
 }
+
+const mostRounds = 12;
 
 /** The floor under every plan that follows from such values, as far as it can be counted on. */
 export function floorOf(model: CutModel, worth: Omit<Worth, "floor">): number {
@@ -88,20 +91,20 @@ export function safeWorth(model: CutModel, tables: readonly FillingTable[], raw:
   const breaks = raw.breaks.map((each) => each.map((worth) => Math.max(0, worth)));
   const prices = pricesOf(model, links, breaks);
   const values: number[][] = [];
-  const fillings: number[][] = [];
+  const allFillings: number[][] = [];
   for (const [p, part] of model.parts.entries()) {
     let own = (raw.values[p] ?? []).map((worth) => Math.max(0, Math.floor(worth + 1e-3)));
     let filled: number[] = [];
-    for (let round = 0; round < 4; round++) {
-      const fillingsNow = tables[p]?.fill(own);
-      filled = part.kinds.map((_, k) => fillingsNow?.worthOf(k) ?? 0);
-      const scale = scaleFor(model, p, { prices: prices[p] ?? [], fillings: filled });
+    for (let round = 0; round < mostRounds; round++) {
+      const fillings = (tables[p] as FillingTable).fill(own);
+      filled = part.kinds.map((_, k) => fillings.worthOf(k));
+      const scale = scaleFor(part, own, { prices: prices[p] ?? [], fillings });
       if (scale >= 1) break;
       own = own.map((value) => Math.floor(value * scale));
     }
     values.push(own);
-    fillings.push(filled);
+    allFillings.push(filled);
   }
-  const worth = { values, links, breaks, prices, fillings };
+  const worth = { values, links, breaks, prices, fillings: allFillings };
   return { ...worth, floor: floorOf(model, worth) };
 }
