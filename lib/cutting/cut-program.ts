@@ -73,6 +73,8 @@ export function cutProgram(
     const pieces = part.classes.reduce((sum, each) => sum + each.demand, 0);
     const kindRows = part.kinds.map((kind, k) => {
       const bundled = kind.step > 1;
+      // A bound on every column: without one the solver has called dearer plans the cheapest.
+      const atMost = Math.min(kind.supply, Math.max(pieces, kind.from, kind.least));
       const most = bundled ? 0 : kind.supply;
       const row = Number.isFinite(most) ? rows.add(none, most) : -1;
       const least = kind.least > 0 ? rows.add(kind.least, free) : -1;
@@ -86,9 +88,10 @@ export function cutProgram(
             amount: (link.boards[p]?.[k] ?? 0) * kind.step,
           })),
         ];
-        bundles.push(columnOf(ties ? 0 : price, Math.floor(kind.supply / kind.step), entries));
+        const lots = Math.floor(Math.min(kind.supply / kind.step, Math.ceil(atMost / kind.step)));
+        bundles.push(columnOf(ties ? 0 : price, lots, entries));
       }
-      return { row, least, bundled, breaks: breakRows(rows, bundles, kind, pieces) };
+      return { row, least, bundled, atMost, breaks: breakRows(rows, bundles, kind, pieces) };
     });
     for (const pattern of patterns[p] ?? []) {
       const kind = part.kinds[pattern.kind];
@@ -108,7 +111,7 @@ export function cutProgram(
         })),
       ];
       const own = ties ? tieCost(part, pattern, ties) : cost;
-      columns.push(columnOf(own, kind.supply, entries));
+      columns.push(columnOf(own, at.atMost, entries));
     }
   }
   const extras = model.extras.map((extra) => {
