@@ -15,11 +15,8 @@ import type { BuyingProblem } from "./buying-problem.ts";
 const payload = { min: kilogram, max: times(100_000, kilogram) };
 const density = { min: kilogramPerCubicMetre, max: times(5000, kilogramPerCubicMetre) };
 
-/** All that is wrong with a buying problem, row by row, and with what it is planned by. */
-export function checkBuyingProblem(
-  problem: BuyingProblem,
-  options: { readonly solve?: unknown; readonly seconds?: number },
-): Checks {
+/** All that is wrong with a buying problem, row by row. */
+export function checkBuyingProblem(problem: BuyingProblem): Checks {
   requireRecord(problem, ["problem"]);
   const checks = checkBoardProblem(problem.boards);
   listed(need)(checks, problem.needs, ["needs"]);
@@ -33,7 +30,6 @@ export function checkBuyingProblem(
     checks.quantity(problem.carPayload, "mass", ["carPayload"], payload);
   if (problem.woodDensity !== undefined)
     checks.quantity(problem.woodDensity, "density", ["woodDensity"], density);
-  checkSolver(checks, options);
   if (checks.problems.length > 0) return checks;
   return checkYards(checks, problem);
 }

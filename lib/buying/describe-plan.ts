@@ -8,7 +8,7 @@ import type { SplicedPiece } from "../lumber/board-plan.ts";
 import { certify, grainsToMoney } from "../lumber/certify.ts";
 import type { Certificate, PlanProof } from "../lumber/index.ts";
 import type { CuttingGroup } from "../lumber/make-groups.ts";
-import { printQuantity, sumOf, zeroOf } from "../measure/index.ts";
+import { moneyDimension, printQuantity, quantity, sumOf } from "../measure/index.ts";
 import type { BuyingPlan, BuyingProof, YardsFloor } from "./buying-plan.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
 import { receiptsOf } from "./receipts.ts";
@@ -120,7 +120,7 @@ export function describePlan(problem: BuyingProblem, found: Found): BuyingPlan {
   );
   const total = sumOf(
     receipts.map((receipt) => receipt.total),
-    zeroOf(money(1)),
+    quantity(0, moneyDimension, problem.currency),
   );
   const used = new Set(receipts.map(({ yard }) => yard));
   return {

@@ -7,7 +7,7 @@ import type { BuyingOptions } from "./buying-options.ts";
 import type { BuyingPlan } from "./buying-plan.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
 import { BuyingSearch } from "./buying-search.ts";
-import { checkBuyingProblem } from "./check-buying-problem.ts";
+import { checkBuyingProblem, checkSolver } from "./check-buying-problem.ts";
 
 /**
  * What to buy where, for the least money in all: boards and how to cut them, and everything else,
@@ -39,7 +39,8 @@ export async function planBuying(
   options: BuyingOptions,
 ): Promise<BuyingPlan> {
   requireRecord(options, ["options"]);
-  const checks = checkBuyingProblem(problem, options);
+  const checks = checkBuyingProblem(problem);
+  checkSolver(checks, options);
   checkTimber(checks, options.timber, ["timber"]);
   checks.done();
   const timbers = chooseTimbers(problem.boards, checks, options.timber);
