@@ -2,7 +2,14 @@ import { need, priceLine, receipt, yardTerms } from "../cost/shapes.ts";
 import { checkBoardPlan } from "../lumber/check-board-plan.ts";
 import { checkBoardProblem } from "../lumber/check-board-problem.ts";
 import { certificateShape } from "../lumber/check-certificate.ts";
-import { Checks, currencyCodes, kilogram, kilogramPerCubicMetre, times } from "../measure/index.ts";
+import {
+  Checks,
+  currencyCodes,
+  inch,
+  kilogram,
+  kilogramPerCubicMetre,
+  times,
+} from "../measure/index.ts";
 import {
   byKind,
   fields,
@@ -60,4 +67,17 @@ export const buyingPlan = fields({
       certificate: orNull(certificateShape),
     }),
   ),
+});
+
+const kerf = sized("length", { min: times(0, inch), max: inch });
+const sawn = fields({ certificate: fields({ kerf }) });
+
+/** What of a plan the lists for the yard are made from. */
+export const listedPlan = fields({
+  boards: (checks, value, path) => {
+    within(checkBoardPlan)(checks, value, path);
+    sawn(checks, value, path);
+  },
+  receipts: listed(receipt),
+  notSold: listed(fields({ need: fields({ item: named, use: worded }) })),
 });

@@ -7,8 +7,10 @@ import {
   quantity,
   times,
 } from "../../../lib/index.ts";
+import { choice, mass } from "./leaves.ts";
 import { oneBoard, onePlan, section } from "./lumber.ts";
 import { made } from "./made.ts";
+import { record } from "./shape.ts";
 import type { FolderCases } from "./walk.ts";
 
 const density = {
@@ -76,7 +78,27 @@ const plan = {
   ],
 };
 
+const words = choice("metric", { optional: true });
+
 export const buyingCases: FolderCases = {
+  buyingList: {
+    takes: { plan: made(plan), options: record({ system: words }, { optional: true }) },
+    derived: "a plan is made by planBuying",
+  },
+  loadOrder: {
+    takes: {
+      plan: made(plan),
+      options: record(
+        {
+          yards: made(problem.yards),
+          carPayload: mass("200 kg", { optional: true }),
+          system: words,
+        },
+        { optional: true },
+      ),
+    },
+    derived: "a plan is made by planBuying",
+  },
   validateBuyingPlan: {
     takes: { problem: made(problem), plan: made(plan) },
     derived: "a plan is made by planBuying; what is wrong with it is said by the rule it breaks",
