@@ -2,7 +2,7 @@ import { requireRecord } from "../check/index.ts";
 import { foot, type Length, metre, times, type UnitSystem } from "../measure/index.ts";
 import { bedPlaces, type DrawnBed, type PlacedBed } from "./bed-places.ts";
 import type { DrawingOptions } from "./board-drawing.ts";
-import type { DrawnBoard } from "./board-rows.ts";
+import type { DrawnBoard } from "./board-groups.ts";
 import { flow } from "./flow.ts";
 import { tapeLength, textWidth } from "./labels.ts";
 import { north } from "./marks.ts";
@@ -42,7 +42,7 @@ export function bedsFromAbove(
   const { units = "us", widths = defaultWidths, cuts = [] } = options;
   requireDrawable(units, widths);
   requireBeds(beds);
-  requireBoards(cuts);
+  requireBoards({ cuts });
   const drawn = beds.slice(0, mostBeds);
   const kept = keptParts(cuts);
   const { setInRows } = bedPlaces(drawn, 1);

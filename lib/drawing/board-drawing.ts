@@ -1,17 +1,10 @@
 import { requireRecord } from "../check/index.ts";
-import { namesInRuns } from "../lumber/name-runs.ts";
 import type { Length, UnitSystem } from "../measure/index.ts";
-import {
-  type BoardGroup,
-  type BoardLook,
-  type BoardRow,
-  boardGroups,
-  boardHeight,
-  type DrawnBoard,
-  drawnBoard,
-} from "./board-rows.ts";
+import { type BoardGroup, type BoardRow, boardGroups, type DrawnBoard } from "./board-groups.ts";
+import { countLabel, marks, overLabel, tickBoxes, tickLines } from "./board-labels.ts";
+import { type BoardLook, boardHeight, doubleLine, drawnBoard, orderHigh } from "./board-rows.ts";
 import { flow } from "./flow.ts";
-import { soldLength, tapeLength, textWidth } from "./labels.ts";
+import { textWidth } from "./labels.ts";
 import { hatched } from "./marks.ts";
 import { letterItems, type PieceLetter, pieceLetters } from "./piece-letters.ts";
 import { defaultWidths, requireBoards, requireDrawable } from "./require-drawable.ts";
@@ -27,6 +20,8 @@ export interface DrawnPlan {
     readonly bed: string;
     readonly short: Length;
   }[];
+  /** Of a board plan, the saw's kerf. Default: what the pieces leave of a board. */
+  readonly certificate?: { readonly kerf: Length };
 }
 
 /** What every drawing takes: units and widths. */
@@ -39,7 +34,8 @@ export interface DrawingOptions {
 
 /**
  * The boards of a plan with their cuts, seen on the face, length and width to one scale: kept boards
- * first, boards cut alike in one row, saw cuts in red, offcuts hatched, the letters explained below.
+ * first, boards cut alike in one row, saw cuts in red and numbered in their order, offcuts hatched, the
+ * letters explained below. On paper each board has a box to tick.
  *
  * @param plan a board plan, or its `cuts`
  * @param options `units` of the labels; `widths` it is drawn for, 200 to 2,000 px
@@ -55,9 +51,10 @@ export function boardDrawing(plan: DrawnPlan, options: DrawingOptions = {}): Dra
   requireRecord(options, ["options"]);
   const { units = "us", widths = defaultWidths } = options;
   requireDrawable(units, widths);
-  const { cuts, shortened = [] } = plan;
-  requireBoards(cuts, shortened);
+  const { cuts, shortened = [], certificate } = plan;
+  requireBoards(plan);
   const alternative = inWords(cuts);
+  const kerfM = certificate?.kerf.si;
   const groups = boardGroups(cuts);
   const letters = pieceLetters(cuts);
   const shorts = new Map(shortened.map(({ name, bed, short }) => [`${bed}|${name}`, short]));
@@ -69,11 +66,11 @@ export function boardDrawing(plan: DrawnPlan, options: DrawingOptions = {}): Dra
       ? {}
       : {
           caption:
-            "Lengths as they are cut, seen on the face of the board; saw cuts are drawn over its edges.",
+            "Lengths as they are cut, seen on the face of the board; saw cuts stand out over its edges, with their order above.",
         }),
     forms: widths.map((width, at) => ({
       from: at === 0 ? 0 : width,
-      tree: sheet({ groups, letters, shorts, units, width, alternative }),
+      tree: sheet({ groups, letters, shorts, units, width, alternative, kerfM }),
     })),
   };
 }
@@ -85,10 +82,11 @@ interface Sheet {
   readonly units: UnitSystem;
   readonly width: number;
   readonly alternative: string;
+  readonly kerfM: number | undefined;
 }
 
 function sheet(given: Sheet): Tree {
-  const { groups, letters, units, width } = given;
+  const { groups, letters, units, width, kerfM } = given;
   const broad = width >= 500;
   const left = broad ? 104 : 0;
   const right = broad ? 96 : 1;
@@ -96,7 +94,7 @@ function sheet(given: Sheet): Tree {
     ...groups.flatMap((group) => group.rows.map((row) => row.board.length.si)),
     0.1,
   );
-  const look: BoardLook = { pxPerM: (width - left - right) / longestM, units, letters };
+  const look: BoardLook = { pxPerM: (width - left - right) / longestM, units, letters, kerfM };
   const parts: Tree[] = [];
   const severalSections = new Set(groups.map(({ section, timber }) => section + timber)).size > 1;
   let y = 16;
@@ -144,25 +142,27 @@ function broadRow(
 ): { readonly parts: readonly Tree[]; readonly height: number } {
   const { board } = row;
   const high = boardHeight(board, look.pxPerM);
-  const slot = Math.max(high.all, 34);
-  const y = at.y + (slot - high.all) / 2;
-  const middle = y + high.board / 2;
+  const lines = tickLines(row);
+  const slot = Math.max(high.all, 34 + 12 * lines);
+  const y = at.y + orderHigh + (slot - high.all) / 2;
+  const middle = y + high.board / 2 - 6 * lines;
   const parts = [
-    ...drawnBoard(board, { x: at.left, y }, look),
+    ...drawnBoard(row, { x: at.left, y }, look),
     words("label strong", countLabel(row, look.units), {
       x: at.left - 12,
       y: middle - 2,
       anchor: "end",
     }),
     words("note", marks(row, at.left - 14), { x: at.left - 12, y: middle + 14, anchor: "end" }),
+    ...tickBoxes(row, { right: at.left - 12, y: middle + 20 }),
     ...overLabel(row, look.units, given.shorts).map((text, line, all) =>
       words("note", text, {
         x: at.left + board.length.si * look.pxPerM + 9,
-        y: middle + 4.8 + (line - (all.length - 1) / 2) * 16,
+        y: y + high.board / 2 + 4.8 + (line - (all.length - 1) / 2) * 16,
       }),
     ),
   ];
-  return { parts, height: slot + 14 };
+  return { parts, height: orderHigh + slot + 8 };
 }
 
 function narrowRow(
@@ -180,37 +180,9 @@ function narrowRow(
     words("label strong", label, { x: 0, y: at.y + 15 }),
     words("note", marks(row, free), { x: textWidth(label, 14) + 10, y: at.y + 15 }),
     words("note", over, { x: at.width, y: at.y + 15, anchor: "end" }),
-    ...drawnBoard(board, { x: 0.5, y: at.y + 24 }, look),
+    ...drawnBoard(row, { x: 0.5, y: at.y + 22 + orderHigh }, look),
   ];
-  return { parts, height: high.all + 36 };
-}
-
-function countLabel(row: BoardRow, units: UnitSystem): string {
-  return `${row.names.length} at ${soldLength(row.board.length, units)}`;
-}
-
-/** What is chalked on the boards, as much of it as there is room for. */
-function marks(row: BoardRow, room: number): string {
-  const runs = namesInRuns(row.names);
-  for (let shown = runs.length; shown > 0; shown--) {
-    const text = runs.slice(0, shown).join(", ") + (shown < runs.length ? " …" : "");
-    if (textWidth(text, 13.5) <= room) return text;
-  }
-  return "";
-}
-
-function overLabel(
-  row: BoardRow,
-  units: UnitSystem,
-  shorts: ReadonlyMap<string, Length>,
-): readonly string[] {
-  const { board } = row;
-  const short = board.pieces
-    .map((piece) => shorts.get(`${piece.bed}|${piece.name}`))
-    .find((length) => length !== undefined);
-  const over = board.offcut.si > 0.0005 ? [`${tapeLength(board.offcut, units)} over`] : [];
-  const cut = board.cutCount === 0 ? ["no cut"] : over;
-  return short === undefined ? cut : [...cut, `${tapeLength(short, units)} short`];
+  return { parts, height: high.all + orderHigh + 32 };
 }
 
 function swatches(groups: readonly BoardGroup[]) {
@@ -225,6 +197,14 @@ function swatches(groups: readonly BoardGroup[]) {
           swatch("saw cut", (x, y) => [
             box("board", x, y, 24, 12),
             box("kerf", x + 11, y - 3, 2, 18),
+          ]),
+        ]
+      : []),
+    ...(boards.some(({ atYard = null }) => atYard !== null)
+      ? [
+          swatch("cut at the yard, before it goes on the car", (x, y) => [
+            box("board", x, y, 24, 12),
+            ...doubleLine(x + 12, y - 3, 18),
           ]),
         ]
       : []),

@@ -1,76 +1,23 @@
-import type { Length, UnitSystem } from "../measure/index.ts";
-import { tapeLength, textWidth } from "./labels.ts";
+import type { UnitSystem } from "../measure/index.ts";
+import type { BoardRow, DrawnBoard } from "./board-groups.ts";
+import { leastForTextInside, pieceLabel } from "./board-labels.ts";
+import { boardLay, type LaidCut } from "./board-lay.ts";
+import { textWidth } from "./labels.ts";
 import { grain, hatched } from "./marks.ts";
-import { type DrawnPiece, type PieceLetter, pieceKey } from "./piece-letters.ts";
-import { box, svg, type Tree, withFractions } from "./tree.ts";
+import { type PieceLetter, pieceKey } from "./piece-letters.ts";
+import { box, type Tree, words } from "./tree.ts";
 
-/** What a drawing needs to know of one board used: a board of a board plan will do. */
-export interface DrawnBoard {
-  readonly board: string;
-  readonly source: string;
-  readonly yard: string | null;
-  readonly section: { readonly name: string; readonly width: Length };
-  readonly timber: string;
-  readonly length: Length;
-  readonly pieces: readonly DrawnPiece[];
-  readonly offcut: Length;
-  readonly cutCount: number;
-  /** Boards cut alike have equal numbers; left out, boards are compared. */
-  readonly layout?: number;
-}
-
-/** Boards cut alike: one row of the drawing. */
-export interface BoardRow {
-  readonly board: DrawnBoard;
-  readonly names: readonly string[];
-}
-
-/** Boards under one heading: kept, or of one yard; of one section and timber. */
-export interface BoardGroup {
-  readonly kept: boolean;
-  readonly yard: string | null;
-  readonly section: string;
-  readonly timber: string;
-  readonly rows: readonly BoardRow[];
-}
-
-/** Kept boards first, then yard by yard; in each, boards cut alike in one row. */
-export function boardGroups(cuts: readonly DrawnBoard[]): readonly BoardGroup[] {
-  const groups = new Map<string, { first: DrawnBoard; rows: Map<string, DrawnBoard[]> }>();
-  for (const board of cuts) {
-    const groupKey = [board.yard ?? "", board.section.name, board.timber].join("|");
-    const group = groups.get(groupKey) ?? { first: board, rows: new Map<string, DrawnBoard[]>() };
-    groups.set(groupKey, group);
-    const rowKey = layoutKey(board);
-    group.rows.set(rowKey, [...(group.rows.get(rowKey) ?? []), board]);
-  }
-  const keptFirst = (a: { first: DrawnBoard }, b: { first: DrawnBoard }) =>
-    Number(b.first.yard === null) - Number(a.first.yard === null);
-  return [...groups.values()].sort(keptFirst).map(({ first, rows }) => ({
-    kept: first.yard === null,
-    yard: first.yard,
-    section: first.section.name,
-    timber: first.timber,
-    rows: [...rows.values()].flatMap((boards) => {
-      const board = boards[0];
-      return board === undefined ? [] : [{ board, names: boards.map((each) => each.board) }];
-    }),
-  }));
-}
-
-function layoutKey(board: DrawnBoard): string {
-  const pieces = board.pieces.map((piece) => pieceKey(piece, board.section.name)).join(" ");
-  return `${Math.round(board.length.si * 1e5)} ${pieces}`;
-}
-
+/** How boards are drawn in one drawing. */
 export interface BoardLook {
   readonly pxPerM: number;
   readonly units: UnitSystem;
   readonly letters: ReadonlyMap<string, PieceLetter>;
+  /** Width of the saw cut; where nobody says it, what is left of the board between its pieces. */
+  readonly kerfM: number | undefined;
 }
 
-export const pieceTextPx = 13.5;
-const leastForTextInside = 18;
+/** What numbers of cuts take above a board. */
+export const orderHigh = 15;
 
 /** How high a board is drawn, and with its labels under it where it is too narrow for text. */
 export function boardHeight(
@@ -81,64 +28,58 @@ export function boardHeight(
   return { board: high, all: high >= leastForTextInside ? high : high + 18 };
 }
 
-/** A board on its face with its pieces, saw cuts and offcut. */
+/** A board on its face with its pieces, saw cuts in their order, and what is left over. */
 export function drawnBoard(
-  board: DrawnBoard,
+  row: BoardRow,
   at: { readonly x: number; readonly y: number },
   look: BoardLook,
 ): readonly Tree[] {
+  const { board, beds } = row;
   const { pxPerM } = look;
   const { x, y } = at;
   const high = board.section.width.si * pxPerM;
   const long = board.length.si * pxPerM;
+  const lay = boardLay(board, look.kerfM);
   const kept = board.yard === null;
-  const parts: Tree[] = [box(kept ? "kept" : "board", x, y, long, high)];
-  if (kept) parts.push(grain(x, y, long, high));
-  const kerfM = kerfOf(board);
-  const cuts: Tree[] = [];
-  const labels: Tree[] = [];
-  let fromM = 0;
-  board.pieces.forEach((piece, place) => {
-    const wide = piece.length.si * pxPerM;
-    labels.push(...pieceLabel(piece, board, { x: x + fromM * pxPerM, y, wide, high }, look));
-    fromM += piece.length.si;
-    if (place < board.cutCount) {
-      // A saw cut stays visible where the scale would make it a hair.
-      const cutWide = Math.max(kerfM * pxPerM, 1.6);
-      const middle = x + (fromM + kerfM / 2) * pxPerM;
-      cuts.push(box("kerf", middle - cutWide / 2, y - 4, cutWide, high + 8));
-      fromM += kerfM;
-    }
-  });
-  const over = board.offcut.si * pxPerM;
-  if (over > 1) parts.push(...hatched(x + long - over, y, over, high));
-  return [...parts, ...labels, ...cuts];
+  const over = lay.over.filter(({ longM }) => longM * pxPerM > 1);
+  return [
+    box(kept ? "kept" : "board", x, y, long, high),
+    ...(kept ? [grain(x, y, long, high)] : []),
+    ...over.flatMap(({ fromM, longM }) => hatched(x + fromM * pxPerM, y, longM * pxPerM, high)),
+    ...lay.pieces.flatMap(({ fromM, longM }, place) => {
+      const piece = board.pieces[place];
+      if (piece === undefined) return [];
+      const letter = look.letters.get(pieceKey(piece, board.section.name))?.letter ?? "";
+      const where = { x: x + fromM * pxPerM, y, wide: longM * pxPerM, high };
+      return pieceLabel({ piece, letter, beds: beds[place] ?? [] }, where, look.units);
+    }),
+    ...sawCuts(lay.cuts, { x, y, high }, pxPerM),
+  ];
 }
 
-function kerfOf(board: DrawnBoard): number {
-  if (board.cutCount === 0) return 0;
-  const piecesM = board.pieces.reduce((sum, piece) => sum + piece.length.si, 0);
-  return Math.max(0, (board.length.si - piecesM - board.offcut.si) / board.cutCount);
-}
-
-function pieceLabel(
-  piece: DrawnPiece,
-  board: DrawnBoard,
-  where: { readonly x: number; readonly y: number; readonly wide: number; readonly high: number },
-  look: BoardLook,
+function sawCuts(
+  cuts: readonly LaidCut[],
+  { x, y, high }: { readonly x: number; readonly y: number; readonly high: number },
+  pxPerM: number,
 ): readonly Tree[] {
-  const letter = look.letters.get(pieceKey(piece, board.section.name))?.letter ?? "";
-  const length = tapeLength(piece.length, look.units);
-  const inside = where.high >= leastForTextInside;
-  const full = textWidth(`${letter} ${length}`, pieceTextPx) + 8;
-  const short = textWidth(letter, pieceTextPx) + 2;
-  if (where.wide < short) return [];
-  const children =
-    where.wide >= full
-      ? [svg("tspan", { class: "letter" }, [letter]), ...withFractions(` ${length}`)]
-      : [svg("tspan", { class: "letter" }, [letter])];
-  const middle = where.x + where.wide / 2;
-  const baseline = inside ? where.y + where.high / 2 + 4.8 : where.y + where.high + 15;
-  const kind = inside ? "piece" : "piece under";
-  return [svg("text", { class: kind, x: middle, y: baseline, "text-anchor": "middle" }, children)];
+  let freeFrom = Number.NEGATIVE_INFINITY;
+  const sorted = [...cuts].sort((a, b) => a.fromM - b.fromM);
+  return sorted.flatMap(({ fromM, wideM, order, atYard }) => {
+    // A saw cut stays visible where the scale would make it a hair.
+    const wide = Math.max(wideM * pxPerM, 1.6);
+    const middle = x + (fromM + wideM / 2) * pxPerM;
+    const line = atYard
+      ? doubleLine(middle, y - 4, high + 8)
+      : [box("kerf", middle - wide / 2, y - 4, wide, high + 8)];
+    const text = String(order);
+    const half = textWidth(text, 12) / 2;
+    if (middle - half < freeFrom) return line;
+    freeFrom = middle + half + 3;
+    return [...line, words("order", text, { x: middle, y: y - 6, anchor: "middle" })];
+  });
+}
+
+/** The cut that the yard makes. */
+export function doubleLine(x: number, y: number, high: number): readonly Tree[] {
+  return [box("kerf", x - 2.6, y, 1.6, high), box("kerf", x + 1, y, 1.6, high)];
 }

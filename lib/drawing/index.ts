@@ -3,7 +3,7 @@ export { bedInSection } from "./bed-in-section.ts";
 export type { DrawnBed } from "./bed-places.ts";
 export { type BedsDrawingOptions, bedsFromAbove } from "./beds-from-above.ts";
 export { boardDrawing, type DrawingOptions, type DrawnPlan } from "./board-drawing.ts";
-export type { DrawnBoard } from "./board-rows.ts";
+export type { DrawnBoard } from "./board-groups.ts";
 export type { DrawnPiece } from "./piece-letters.ts";
 export type { DrawnLayer, SectionedBed } from "./section-parts.ts";
 export type { Drawing, Tree } from "./tree.ts";

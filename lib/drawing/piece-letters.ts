@@ -12,7 +12,7 @@ export interface DrawnPiece {
   readonly mitred?: boolean;
 }
 
-/** Pieces alike in length, part and section share a letter. */
+/** Pieces alike in length and section share a letter: they are sawn alike, whatever they become. */
 export interface PieceLetter {
   readonly letter: string;
   readonly length: Length;
@@ -30,9 +30,16 @@ const partWords: Readonly<Record<string, string>> = {
   other: "piece",
 };
 
-/** Like pieces have the same key: the same part, section and length to a hundredth of a millimetre. */
+/** Like pieces have the same key: the same section, and length to a hundredth of a millimetre. */
 export function pieceKey(piece: DrawnPiece, section: string): string {
-  return [piece.part, section, Math.round(piece.length.si * 1e5), piece.mitred === true].join("|");
+  return [section, Math.round(piece.length.si * 1e5), piece.mitred === true].join("|");
+}
+
+interface Found {
+  readonly piece: DrawnPiece;
+  readonly parts: Set<string>;
+  readonly beds: Set<string>;
+  count: number;
 }
 
 /** Letters for all pieces of a plan: walls, caps, stakes, and in each the longest first. */
@@ -43,11 +50,12 @@ export function pieceLetters(
   }[],
 ): ReadonlyMap<string, PieceLetter> {
   const order = Object.keys(partWords);
-  const found = new Map<string, { piece: DrawnPiece; beds: Set<string>; count: number }>();
+  const found = new Map<string, Found>();
   for (const board of boards) {
     for (const piece of board.pieces) {
       const key = pieceKey(piece, board.section.name);
-      const entry = found.get(key) ?? { piece, beds: new Set<string>(), count: 0 };
+      const entry = found.get(key) ?? { piece, parts: new Set(), beds: new Set(), count: 0 };
+      entry.parts.add(partWords[piece.part] ?? piece.part);
       entry.beds.add(piece.bed);
       entry.count += 1;
       found.set(key, entry);
@@ -59,12 +67,12 @@ export function pieceLetters(
       rank(a.piece.part) - rank(b.piece.part) || b.piece.length.si - a.piece.length.si,
   );
   return new Map(
-    sorted.map(([key, { piece, beds, count }], at) => [
+    sorted.map(([key, { piece, parts, beds, count }], at) => [
       key,
       {
         letter: letterOf(at),
         length: piece.length,
-        words: `${partWords[piece.part] ?? piece.part}${piece.mitred === true ? ", mitred" : ""}`,
+        words: `${[...parts].join(" or ")}${piece.mitred === true ? ", mitred" : ""}`,
         beds: [...beds].filter((bed) => bed !== ""),
         count,
       },

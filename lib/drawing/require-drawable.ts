@@ -146,6 +146,13 @@ const checkPiece: Check = (given, piece, path) => {
     .choice(mitred, [true, false], [...path, "mitred"]);
 };
 
+const checkYardCut: Check = (given, atYard, path) => {
+  given
+    .quantity(atYard.first, "length", [...path, "first"], size)
+    .count(atYard.pieces, [...path, "pieces"], { max: 1000 })
+    .quantity(atYard.rest, "length", [...path, "rest"], { min: nothing, max: size.max });
+};
+
 const checkBoard: Check = (given, board, path) => {
   given.text(board.board, [...path, "board"]);
   if (board.yard !== null) given.text(board.yard, [...path, "yard"]);
@@ -159,6 +166,10 @@ const checkBoard: Check = (given, board, path) => {
   given
     .quantity(board.offcut, "length", [...path, "offcut"], { min: nothing, max: size.max })
     .count(board.cutCount, [...path, "cutCount"], { max: 1000 });
+  const { squared, atYard = null } = board;
+  if (squared !== undefined)
+    given.quantity(squared, "length", [...path, "squared"], { min: nothing, max: size.max });
+  if (atYard !== null) inside(given, atYard, [...path, "atYard"], checkYardCut);
   each(given, board.pieces, [...path, "pieces"], checkPiece);
 };
 
@@ -170,8 +181,17 @@ const checkShort: Check = (given, piece, path) => {
 };
 
 /** Throws unless these are boards with cuts that can be drawn, and pieces said to be shortened. */
-export function requireBoards(cuts: unknown, shortened: unknown = []): void {
+export function requireBoards(plan: {
+  readonly cuts: unknown;
+  readonly shortened?: unknown;
+  readonly certificate?: unknown;
+}): void {
+  const { cuts, shortened = [], certificate } = plan;
   const given = new Given();
+  if (certificate !== undefined)
+    inside(given, certificate, ["certificate"], (_, { kerf }, path) => {
+      given.quantity(kerf, "length", [...path, "kerf"], { min: nothing, max: foot });
+    });
   each(given, cuts, ["cuts"], checkBoard);
   each(given, shortened, ["shortened"], checkShort);
   given.done();

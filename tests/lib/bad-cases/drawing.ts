@@ -68,6 +68,13 @@ const cut = record({
   ),
   offcut: length("11 7/8 in", fromNothing),
   cutCount: count(1, fromNothing),
+  squared: length("1/2 in", perhaps),
+  atYard: orNull(
+    record(
+      { first: length("5 ft"), pieces: count(1, fromNothing), rest: length("1 in", fromNothing) },
+      { optional: true },
+    ),
+  ),
   layout: count(1, { zero: "fine", optional: true, huge: "fine" }),
 });
 const layer = (depth: string) =>
@@ -153,6 +160,7 @@ export const drawingCases: FolderCases = {
     takes: {
       plan: record({
         cuts: list([cut, cut], { empty: "fine" }),
+        certificate: record({ kerf: length("1/8 in", fromNothing) }, { optional: true }),
         shortened: list(
           [record({ name: name("A-1 side"), bed: name("A-1"), short: length("1/8 in") })],
           { empty: "fine", optional: true },

@@ -85,6 +85,42 @@ describe("boardDrawing", () => {
     expect(texts(formAt(boardDrawing(short), 670))).toContain("1⁄16″ short");
   });
 
+  it("numbers the cuts in their order, the yard's first, with what squares the end hatched", () => {
+    const sawn: DrawnBoard = {
+      ...board("B1", 192, [45, 45, 80]),
+      squared: inches(1),
+      atYard: { first: inches(100), pieces: 2, rest: inches(100 - 1 - 90.25) },
+      offcut: inches(192 - 100 - 0.125 - 80.125),
+      cutCount: 5,
+    };
+    const drawing = boardDrawing({ cuts: [sawn], certificate: { kerf: inches(0.125) } });
+    const form = formAt(drawing, 670);
+    const orders = form.filter(({ kind }) => kind === "order");
+    // From left to right: what squares it, two pieces, the yard's cut, the piece of the second part.
+    expect(orders.map(({ text }) => text)).toEqual(["2", "3", "4", "1", "5"]);
+    expect(texts(form)).toContain("cut at the yard, before it goes on the car");
+    const rects = form.filter(({ name }) => name === "rect");
+    const [row] = rects.filter(({ kind }) => kind === "board");
+    const pxPerIn = Number(row?.at.width) / 192;
+    const inInches = (x: string | undefined) => (Number(x) - Number(row?.at.x)) / pxPerIn;
+    expect(orders.map(({ at }) => inInches(at.x))).toEqual(
+      [0.94, 46.06, 91.19, 100.06, 180.19].map((at) => expect.closeTo(at, 0)),
+    );
+    const over = rects.filter(({ kind }) => kind === "offcut").slice(0, 3);
+    expect(over.map(({ at }) => inInches(at.x))).toEqual([
+      expect.closeTo(0, 0),
+      expect.closeTo(91.25, 0),
+      expect.closeTo(180.25, 0),
+    ]);
+  });
+
+  it("has a box to tick for each board, and says the beds of each piece where there is room", () => {
+    expect(broad.filter(({ kind }) => kind === "tick")).toHaveLength(plan.cuts.length);
+    expect(texts(broad).filter((text) => text === "A-1").length).toBeGreaterThan(0);
+    const many = { cuts: Array.from({ length: 40 }, (_, at) => board(`B${at}`, 96, [45])) };
+    expect(formAt(boardDrawing(many), 670).filter(({ kind }) => kind === "tick")).toHaveLength(1);
+  });
+
   it("explains every letter once, with its count and its beds", () => {
     const metric = texts(formAt(boardDrawing(plan, { units: "metric" }), 670));
     expect(metric).toEqual(
