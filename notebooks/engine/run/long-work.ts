@@ -99,13 +99,7 @@ class LiveRun implements Run {
       progress(words, fraction) {
         if (!signal.aborted) progress(words, fraction);
       },
-      ...(improving
-        ? {
-            improved(value: unknown) {
-              if (!signal.aborted) call.improved(value);
-            },
-          }
-        : {}),
+      ...(improving ? { improved: (value: unknown) => call.improved(value) } : {}),
     };
   }
 

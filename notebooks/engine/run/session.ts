@@ -158,9 +158,8 @@ class LiveSession implements Session {
     // What was entered may be new though the formula of its entry is not.
     if (!live.reused || live.entry !== undefined || live.status !== "value") live.changed = true;
     take(live);
-    const more = key === live.keys.formula && live.run?.improving === true;
-    if (more) this.#rest.disturb();
-    else this.#rest.ended(live, key);
+    const improves = key === live.keys.formula && live.run?.improving === true;
+    if (!improves) this.#rest.ended(live, key);
     this.#rest.look();
   }
 

@@ -84,6 +84,14 @@ describe("long work that gets better", () => {
     expect(opened.started.filter((id) => id === "a.md#twice")).toHaveLength(before);
   });
 
+  it("keeps nobody waiting that could not be compiled", async () => {
+    const text = `${sheet}${cell("odd", "cuts + nosuch")}`;
+    const { asked, session } = await started({}, text);
+    expect((await session.settled()).working).toEqual(["a.md#cuts", "a.md#waste"]);
+    asked[0]?.answer(9);
+    await session.done();
+  });
+
   it("still tells its progress after it has a value", async () => {
     const said: unknown[] = [];
     const { asked } = await started({ onProgress: (...words) => said.push(words) });

@@ -205,6 +205,18 @@ describe("the relay of long work", () => {
     expect(answers).toHaveLength(3);
   });
 
+  it("ends a worker that breaks though nothing is asked of it, and takes the next in a new one", () => {
+    const { made, workers, answers, ask, say } = relay();
+    made.ready("code", new ArrayBuffer(1));
+    ask(1);
+    say({ step: "done", id: 1, value: 10 });
+    workers[0]?.onerror?.({ message: "out of memory" });
+    expect(workers[0]?.ended).toBe(true);
+    expect(answers).toHaveLength(1);
+    ask(2);
+    expect(workers[1]?.asked).toHaveLength(1);
+  });
+
   it("fails the work of a worker that breaks, and goes on with the next", () => {
     const { made, workers, answers, ask } = relay();
     made.ready("code", new ArrayBuffer(1));
