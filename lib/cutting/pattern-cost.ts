@@ -7,7 +7,7 @@ import {
   patternKey,
   restGrains,
 } from "./cut-part.ts";
-import { inTwoParts } from "./two-parts.ts";
+import { inTwoParts, laidInTwo } from "./two-parts.ts";
 
 /** Whether a pattern fits with its pieces of these sizes. */
 export function fits(part: CutPart, pattern: Pattern, sizesU: readonly number[]): boolean {
@@ -16,14 +16,12 @@ export function fits(part: CutPart, pattern: Pattern, sizesU: readonly number[])
   return kind.partsU === null || inTwoParts(part, kind, { ...pattern, sizesU }) !== undefined;
 }
 
-/** What the rests of a board cut so are worth, in grains. */
+/** What the rests of a board cut so are worth, in grains: those that pieces of full length leave. */
 export function patternRest(part: CutPart, pattern: Pattern): number {
   const kind = part.kinds[pattern.kind];
   if (!kind?.bought || part.rests === null) return 0;
-  // Pieces are not cut short to leave a longer rest.
-  const sizesU = fullSizes(part);
-  if (kind.partsU !== null) return inTwoParts(part, kind, { ...pattern, sizesU })?.worth ?? 0;
-  return restGrains(part, kind.capacityU, filledU(pattern.counts, sizesU));
+  if (kind.partsU !== null) return laidInTwo(part, kind, pattern.counts)?.worth ?? 0;
+  return restGrains(part, kind.capacityU, filledU(pattern.counts, fullSizes(part)));
 }
 
 /** What one board cut so costs, less what its rest is worth. */

@@ -1,7 +1,7 @@
 import type { PatternUse } from "../cutting/cut-part.ts";
-import { filledU, fullSizes, leastSizes } from "../cutting/cut-part.ts";
+import { filledU, fullSizes } from "../cutting/cut-part.ts";
 import { isTight } from "../cutting/pattern-cost.ts";
-import { inTwoParts } from "../cutting/two-parts.ts";
+import { laidInTwo } from "../cutting/two-parts.ts";
 import type { CuttingGroup } from "./make-groups.ts";
 
 /** One board with the pieces that lie on it, each by its place in the problem. */
@@ -52,8 +52,7 @@ function leaveOffSurplus(group: CuttingGroup, boards: readonly Counted[]): void 
 function firstPart(group: CuttingGroup, { kind, counts }: Counted) {
   const own = group.kinds[kind];
   if (!own || own.partsU === null) return null;
-  const full = inTwoParts(group.part, own, { counts, sizesU: fullSizes(group.part) });
-  return full ?? inTwoParts(group.part, own, { counts, sizesU: leastSizes(group.part) }) ?? null;
+  return laidInTwo(group.part, own, counts) ?? null;
 }
 
 /**

@@ -203,9 +203,9 @@ function groupOf(
   const stepU = sawStep(lengthsU);
   const mitreKerfU = Math.ceil((mitreFactor * kerfU) / stepU - 1e-9) * stepU;
   const classes = classesOf(pieces, { kerfU, mitreKerfU, shortfallU });
-  // Where square and mitred pieces share a board, the board counts with the narrower cut: on the safe
+  // The board's end saves a square cut, whatever pieces lie on it: with mitred ones that is on the safe
   // side by 0.41 kerf at most.
-  const extraU = classes.every((each) => each.mitred) ? mitreKerfU : kerfU;
+  const extraU = kerfU;
   const shortestU = Math.min(...classes.map((each) => each.leastU));
   const kinds = kindsOf(problem, offers, { extraU, squaringU, shortestU, freely });
   const part: CutPart = {

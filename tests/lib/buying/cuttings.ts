@@ -62,9 +62,12 @@ function keptOfTwo(
   { roomU, kerfU, parts, keptFromU, offcutsOf }: BoardSize,
 ): number {
   const [mostU, otherU] = parts ?? [0, 0];
-  const least = takes(kinds, first, "leastU");
-  const from = Math.max(least, roomU - otherU, kerfU);
-  const to = Math.min(mostU, roomU - takes(kinds, second, "leastU"), roomU - kerfU);
+  const whole = takes(kinds, first, "fullU") + takes(kinds, second, "fullU") <= roomU;
+  const fitsWhole =
+    whole && takes(kinds, first, "fullU") <= mostU && takes(kinds, second, "fullU") <= otherU;
+  const fit = fitsWhole ? offcutsOf : "leastU";
+  const from = Math.max(takes(kinds, first, fit), roomU - otherU, kerfU);
+  const to = Math.min(mostU, roomU - takes(kinds, second, fit), roomU - kerfU);
   const [aU, bU] = [takes(kinds, first, offcutsOf), takes(kinds, second, offcutsOf)];
   const places = [from, to, aU + kerfU + keptFromU, roomU - bU - kerfU - keptFromU, aU, roomU - bU];
   return places
@@ -78,11 +81,16 @@ function keptOfTwo(
 
 /** All cuttings with one piece or more, each once; of those alike the one that keeps most. */
 export function cuttingsOf(kinds: readonly PieceKind[], size: BoardSize): Cutting[] {
-  const found = new Map<string, Cutting>();
-  const add = (counts: readonly number[], keptU: number) => {
+  const found = new Map<string, Cutting & { readonly isWhole: boolean }>();
+  // Pieces are cut short only where they don't fit at their full length.
+  const add = (counts: readonly number[], keptU: number, isWhole = true) => {
     const before = found.get(counts.join());
-    const isMore = before === undefined || keptU > before.keptU;
-    if (counts.some((count) => count > 0) && isMore) found.set(counts.join(), { counts, keptU });
+    const isMore =
+      before === undefined ||
+      (isWhole && !before.isWhole) ||
+      (isWhole === before.isWhole && keptU > before.keptU);
+    if (!counts.some((count) => count > 0) || !isMore) return;
+    found.set(counts.join(), { counts, keptU, isWhole });
   };
   const { parts, roomU } = size;
   if (parts === undefined) {
@@ -97,7 +105,9 @@ export function cuttingsOf(kinds: readonly PieceKind[], size: BoardSize): Cuttin
     const left = kinds.map((kind, i) => ({ ...kind, demand: kind.demand - (first[i] ?? 0) }));
     for (const second of countsWithin(left, Math.min(otherU, roomU - usedU))) {
       const counts = first.map((count, i) => count + (second[i] ?? 0));
-      add(counts, keptOfTwo(kinds, [first, second], size));
+      const [firstU, secondU] = [takes(kinds, first, "fullU"), takes(kinds, second, "fullU")];
+      const isWhole = firstU <= mostU && secondU <= otherU && firstU + secondU <= roomU;
+      add(counts, keptOfTwo(kinds, [first, second], size), isWhole || size.offcutsOf === "leastU");
     }
   }
   return [...found.values()];

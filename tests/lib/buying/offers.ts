@@ -62,14 +62,6 @@ export function kindsOf(pieces: readonly Piece[], { boards }: BuyingProblem): Pi
   return [...found.values()].filter(({ demand }) => demand > 0);
 }
 
-/** The saw cut that a board's end saves: the wide one where all pieces are mitred. */
-function endCutU(pieces: readonly Piece[], problem: BuyingProblem): number {
-  const kerfU = unitsOf(problem.boards.kerf.si);
-  const sixteenthU = unitsOf(0.0254 / 16);
-  const isAllMitred = pieces.every(({ mitred, count }) => mitred === true || count === 0);
-  return isAllMitred ? Math.ceil((1.41 * kerfU) / sixteenthU - 1e-9) * sixteenthU : kerfU;
-}
-
 function cuttingsIn(
   way: Way,
   board: StockBoard,
@@ -77,7 +69,7 @@ function cuttingsIn(
 ): readonly Cutting[] {
   const { boards } = given.problem;
   const kinds = kindsOf(given.pieces, given.problem);
-  const endU = endCutU(given.pieces, given.problem);
+  const endU = unitsOf(boards.kerf.si);
   const squaredU = unitsOf(boards.squaring?.si ?? 0);
   const loadU = boards.loadLength === undefined ? Infinity : unitsOf(boards.loadLength.si);
   const isLong = board.yard !== null && way === "fetched" && unitsOf(board.length.si) > loadU;

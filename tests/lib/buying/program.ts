@@ -14,7 +14,8 @@ export class Program {
   readonly #decisions: Decision[] = [];
   readonly #rows: { terms: readonly Term[]; least: number; most: number }[] = [];
 
-  decision(cost: number, most = Infinity): Decision {
+  /** Never without a bound: there the solver has called dearer solutions the cheapest. */
+  decision(cost: number, most = 10_000): Decision {
     const made = { cost, most };
     this.#decisions.push(made);
     return made;
