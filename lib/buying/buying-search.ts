@@ -20,7 +20,7 @@ import type { BuyingProblem } from "./buying-problem.ts";
 import { describePlan, type FloorFound } from "./describe-plan.ts";
 import { cheapestOffers, type GoodsOffer, goodsOffers } from "./goods-offers.ts";
 import { type Offered, TripSearch } from "./solve-ways.ts";
-import { deliveryGrains, payloadKg, taxedAt, tripGrains } from "./tariff.ts";
+import { deliveryGrains, leastOrderCents, payloadKg, taxedAt, tripGrains } from "./tariff.ts";
 import { allWays, wayAt, type YardWay } from "./ways.ts";
 
 /** A choice of yards and ways, with what is known before boards are planned. */
@@ -128,8 +128,10 @@ export class BuyingSearch {
         taxed: taxedAt(own.terms, this.#problem),
       };
     });
-    // A longer board weighs more, and another yard's car carries it.
-    const freely = ways.every((own) => !Number.isFinite(payloadKg(own, this.#problem)));
+    // A longer board weighs more, and another yard's car carries it; a dearer one makes a larger order.
+    const freely = ways.every(
+      (own) => !Number.isFinite(payloadKg(own, this.#problem)) && leastOrderCents(own) === 0,
+    );
     return makeGroups(boards, this.#prepared.timbers, offers, freely);
   }
 

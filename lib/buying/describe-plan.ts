@@ -13,6 +13,7 @@ import type { BuyingPlan, BuyingProof, YardsFloor } from "./buying-plan.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
 import { receiptsOf } from "./receipts.ts";
 import type { Offered } from "./solve-ways.ts";
+import { leastOrderCents } from "./tariff.ts";
 import type { YardWay } from "./ways.ts";
 
 /** What was found out about a choice of yards and ways. */
@@ -114,6 +115,9 @@ export function describePlan(problem: BuyingProblem, found: Found): BuyingPlan {
     certificate,
     spliced: found.spliced,
     remarks: found.remarks,
+    fillers: new Set(
+      basket.ways.filter((own) => leastOrderCents(own) > 0).map(({ terms }) => terms.yard),
+    ),
   });
   const receipts = receiptsOf(problem, basket.ways, { boards, goods: basket.goods }).sort(
     (a, b) => boardsFirst(a) - boardsFirst(b),

@@ -78,10 +78,13 @@ export function cutProgram(
       const most = bundled ? 0 : kind.supply;
       const row = Number.isFinite(most) ? rows.add(none, most) : -1;
       const least = kind.least > 0 ? rows.add(kind.least, free) : -1;
+      // No bundle is bought of which no board is used.
+      const begun = bundled ? rows.add(1 - kind.step, free) : -1;
       if (bundled) {
         const price = (kind.cost * kind.step) / grainsPerMinor;
         const entries = [
           { row, amount: -kind.step },
+          { row: begun, amount: -kind.step },
           { row: costRow, amount: price },
           ...model.links.map((link, r) => ({
             row: linkRows[r] ?? -1,
@@ -91,7 +94,7 @@ export function cutProgram(
         const lots = Math.floor(Math.min(kind.supply / kind.step, Math.ceil(atMost / kind.step)));
         bundles.push(columnOf(ties ? 0 : price, lots, entries));
       }
-      return { row, least, bundled, atMost, breaks: breakRows(rows, bundles, kind, pieces) };
+      return { row, least, begun, bundled, atMost, breaks: breakRows(rows, bundles, kind, pieces) };
     });
     for (const pattern of patterns[p] ?? []) {
       const kind = part.kinds[pattern.kind];
@@ -103,6 +106,7 @@ export function cutProgram(
         ...pattern.counts.map((amount, i) => ({ row: classRows[i] ?? -1, amount })),
         { row: at.row, amount: 1 },
         { row: at.least, amount: 1 },
+        { row: at.begun, amount: 1 },
         ...at.breaks.map((row) => ({ row, amount: 1 })),
         { row: costRow, amount: cost },
         ...model.links.map((link, r) => ({

@@ -1,5 +1,5 @@
 import type { CutModel, Worth } from "./cut-model.ts";
-import { isEndless } from "./cut-part.ts";
+import { isEndless, restGrains } from "./cut-part.ts";
 import type { Fillings, FillingTable } from "./filling-table.ts";
 
 /** What a relaxed programme says rows are worth, in grains. */
@@ -81,6 +81,23 @@ export function floorOf(model: CutModel, worth: Omit<Worth, "floor">): number {
   return floor;
 }
 
+/** What price breaks give back, never so much that a board costs less than its rest would be worth. */
+function breaksWithin(
+  model: CutModel,
+  links: readonly number[],
+  raw: RawWorth["breaks"],
+): number[][] {
+  const none = model.parts.map((part) => part.kinds.map(() => 0));
+  const prices = pricesOf(model, links, none);
+  return model.parts.map((part, p) =>
+    part.kinds.map((kind, k) => {
+      const whole = kind.bought ? restGrains(part, kind.capacityU, 0) : 0;
+      const most = Math.max(0, (prices[p]?.[k] ?? 0) - whole);
+      return Math.min(most, Math.max(0, raw[p]?.[k] ?? 0));
+    }),
+  );
+}
+
 /**
  * Values that give a floor under every plan, from those of a relaxed programme: rounded down to
  * whole grains and scaled until no board without limit yields more than its price (Farley, 1990, on
@@ -88,7 +105,7 @@ export function floorOf(model: CutModel, worth: Omit<Worth, "floor">): number {
  */
 export function safeWorth(model: CutModel, tables: readonly FillingTable[], raw: RawWorth): Worth {
   const links = onItsSide(model, raw.links);
-  const breaks = raw.breaks.map((each) => each.map((worth) => Math.max(0, worth)));
+  const breaks = breaksWithin(model, links, raw.breaks);
   const prices = pricesOf(model, links, breaks);
   const values: number[][] = [];
   const allFillings: number[][] = [];

@@ -26,6 +26,8 @@ export interface PlanParts {
   readonly certificate: Certificate;
   readonly spliced: readonly SplicedPiece[];
   readonly remarks: readonly Remark[];
+  /** Yards where boards may be bought to lie unused, so that an order is large enough. Default: none. */
+  readonly fillers?: ReadonlySet<string>;
 }
 
 interface Laid {
@@ -35,7 +37,11 @@ interface Laid {
   readonly restGrains: number;
 }
 
-function layGroup(problem: BoardProblem, { group, uses }: ChosenGroup): Laid {
+function layGroup(
+  problem: BoardProblem,
+  { group, uses }: ChosenGroup,
+  fillers: ReadonlySet<string>,
+): Laid {
   const counts = problem.pieces.map((piece) => piece.count);
   const laid = layOut(group, uses, counts);
   const short = shortenings(group, laid);
@@ -52,35 +58,44 @@ function layGroup(problem: BoardProblem, { group, uses }: ChosenGroup): Laid {
       rests += restGrains(group.part, run.roomU, usedU);
     }
   }
-  return { boards, buy: buyLines(problem, { group, uses }, boards), short, restGrains: rests };
+  return {
+    boards,
+    buy: buyLines(problem, { group, uses }, { boards, fillers }),
+    short,
+    restGrains: rests,
+  };
 }
 
 /** The buying list: a line for each row of the stock that boards are bought of. */
 function buyLines(
   problem: BoardProblem,
   { group, uses }: ChosenGroup,
-  boards: readonly SourcedBoard[],
+  laid: { readonly boards: readonly SourcedBoard[]; readonly fillers: ReadonlySet<string> },
 ): BuyLine[] {
   const planned = boardsUsed(group.part, uses);
   const cut = new Map<number, number>();
-  for (const { row } of boards) cut.set(row, (cut.get(row) ?? 0) + 1);
-  return group.kinds.flatMap((kind, k) =>
-    kind.bought
+  for (const { row } of laid.boards) cut.set(row, (cut.get(row) ?? 0) + 1);
+  return group.kinds.flatMap((kind, k) => {
+    let spare = kind.stock.reduce((sum, row) => sum - (cut.get(row) ?? 0), planned[k] ?? 0);
+    return kind.bought
       ? kind.stock.flatMap((row): BuyLine[] => {
           const stock = problem.stock[row];
           const used = cut.get(row) ?? 0;
           // A price break or a bundle may ask for more boards than pieces are cut from.
           const asked =
             kind.from > 1 ? Math.max(used, (planned[k] ?? 0) > 0 ? kind.from : 0) : used;
-          const count = inSteps(asked, kind.step);
+          const left = (stock?.limit ?? Number.POSITIVE_INFINITY) - used;
+          const more = laid.fillers.has(stock?.yard ?? "") ? Math.max(0, Math.min(spare, left)) : 0;
+          spare -= more;
+          const count = inSteps(Math.max(asked, used + more), kind.step);
           if (!stock || stock.yard === null || count === 0) return [];
           const { yard, section, length, price } = stock;
           const sum = inCurrencyOf(problem, price.si * count);
           const unused = count - used;
           return [{ yard, section, timber: group.timber, length, count, unused, price, sum }];
         })
-      : [],
-  );
+      : [];
+  });
 }
 
 function cautionsOf(boards: readonly CutBoard[]): Caution[] {
@@ -101,7 +116,8 @@ function cautionsOf(boards: readonly CutBoard[]): Caution[] {
 
 /** The whole plan: boards labelled, the buying list, totals, cautions. */
 export function assemblePlan(problem: BoardProblem, parts: PlanParts): BoardPlan {
-  const laid = parts.chosen.map((chosen) => layGroup(problem, chosen));
+  const { fillers = new Set<string>() } = parts;
+  const laid = parts.chosen.map((chosen) => layGroup(problem, chosen, fillers));
   const short = new Map(
     laid
       .flatMap((each) => [...each.short])

@@ -54,7 +54,10 @@ export interface BuyLine {
   readonly timber: string;
   readonly length: Length;
   readonly count: number;
-  /** Of these, how many no piece is cut from: bought because they are sold by the bundle. */
+  /**
+   * Of these, how many no piece is cut from: bought because they are sold by the bundle, cost less
+   * from so many on, or make an order large enough to be brought.
+   */
   readonly unused: number;
   /** Of one board. */
   readonly price: Money;

@@ -43,10 +43,11 @@ export function certify(
     for (const [k, kind] of group.kinds.entries()) {
       const stock = problem.stock[kind.stock[0] ?? 0];
       const [price, worth] = [prices[k] ?? 0, fillings[k] ?? 0];
-      // Every board used carries a piece: there are never more of them than pieces.
-      const limit = Number.isFinite(kind.supply) ? Math.min(kind.supply, demand) : null;
       const over = Math.max(0, worth - price);
-      const rebate = over * (limit ?? demand);
+      // Every board used carries a piece: there are never more of them than pieces.
+      const most = Math.min(kind.supply, Math.max(demand, kind.least));
+      const limit = Number.isFinite(kind.supply) || over > 0 ? most : null;
+      const rebate = over * most;
       floor -= rebate;
       if (!stock) continue;
       boards.push({

@@ -203,16 +203,17 @@ function groupOf(
   const stepU = sawStep(lengthsU);
   const mitreKerfU = Math.ceil((mitreFactor * kerfU) / stepU - 1e-9) * stepU;
   const classes = classesOf(pieces, { kerfU, mitreKerfU, shortfallU });
-  // The board's end saves a square cut, whatever pieces lie on it: with mitred ones that is on the safe
-  // side by 0.41 kerf at most.
-  const extraU = kerfU;
+  // Where square and mitred pieces share a board, the board counts with the narrower cut: on the safe
+  // side by 0.41 kerf at most. So it does where offcuts are worth something: a floor has one cut.
+  const rests = restsOf(problem);
+  const extraU = rests === null && classes.every((each) => each.mitred) ? mitreKerfU : kerfU;
   const shortestU = Math.min(...classes.map((each) => each.leastU));
   const kinds = kindsOf(problem, offers, { extraU, squaringU, shortestU, freely });
   const part: CutPart = {
     classes: classes.map(({ leastU, sizeU, demand }) => ({ leastU, fullU: sizeU, demand })),
     kinds,
     kerfU: extraU,
-    rests: restsOf(problem),
+    rests,
   };
   const sizes = { kerfU, mitreKerfU, shortfallU, squaringU, stepU };
   return { section: first.piece.section, timber, classes, kinds, part, ...sizes };

@@ -37,7 +37,12 @@ export function checkSupply(findings: Findings, problem: BoardProblem, plan: Boa
 }
 
 /** The buying list agrees with the boards, with the terms of the lines, and its sums with its prices. */
-export function checkBill(findings: Findings, problem: BoardProblem, plan: BoardPlan): void {
+export function checkBill(
+  findings: Findings,
+  problem: BoardProblem,
+  given: { readonly plan: BoardPlan; readonly delivered: ReadonlySet<string> },
+): void {
+  const { plan } = given;
   const cut = grouped(
     plan.cuts.filter((board) => board.yard !== null),
     lineKey,
@@ -50,22 +55,33 @@ export function checkBill(findings: Findings, problem: BoardProblem, plan: Board
   for (const [i, line] of plan.buy.entries()) {
     findings.same(line.price.si * line.count, line.sum.si, ["buy", i + 1, "sum"], moneySlack);
   }
-  checkOffers(findings, problem, plan);
+  checkOffers(findings, problem, given);
   const sum = plan.buy.reduce((total, line) => total + line.sum.si, 0);
   findings.same(sum, plan.cost.si, ["cost"], moneySlack);
 }
 
-/** Whether so many can be bought of a line of the price list, those that lie unused for a reason. */
-function isOnTerms({ count, unused }: BuyLine, offer: StockBoard): boolean {
+/**
+ * Whether so many can be bought of a line of the price list, those that lie unused for a reason: a
+ * bundle, a price from so many, an order that must be large enough to be brought.
+ */
+function isOnTerms(
+  { count, unused, yard }: BuyLine,
+  offer: StockBoard,
+  delivered: ReadonlySet<string>,
+): boolean {
   const { from = 1, step = 1 } = offer;
   const isSold = count <= limitOf(offer) && count >= from && count % step === 0;
   const leastLot = Math.ceil(from / step) * step;
-  const isNeeded = unused >= 0 && unused < count && (unused < step || count <= leastLot);
-  return isSold && isNeeded;
+  const isForPrice = unused < count && (unused < step || count <= leastLot);
+  return isSold && unused >= 0 && (isForPrice || delivered.has(yard));
 }
 
 /** Every line of the buying list is bought by a line of the price list, each of these used once. */
-function checkOffers(findings: Findings, problem: BoardProblem, plan: BoardPlan): void {
+function checkOffers(
+  findings: Findings,
+  problem: BoardProblem,
+  { plan, delivered }: { readonly plan: BoardPlan; readonly delivered: ReadonlySet<string> },
+): void {
   const open = new Set(problem.stock.filter((offer) => offer.yard !== null));
   // Of lines at one price the strictest first: each then finds one that serves, if any does.
   for (const [i, line] of plan.buy.entries()) {
@@ -74,7 +90,7 @@ function checkOffers(findings: Findings, problem: BoardProblem, plan: BoardPlan)
         stockKey(offer) === stockKey(line) &&
         offer.price.si === line.price.si &&
         (plain(offer.timber) === "" || plain(offer.timber) === plain(line.timber)) &&
-        isOnTerms(line, offer),
+        isOnTerms(line, offer, delivered),
     );
     const [taken] = serving.sort((a, b) => limitOf(a) - limitOf(b));
     findings.holds(taken !== undefined, ["buy", i + 1], {

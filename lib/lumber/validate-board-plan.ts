@@ -80,7 +80,7 @@ export function validateBoardPlan(
   checkSpliced(findings, problem, plan);
   checkBoards(findings, problem, { plan, delivered: new Set(delivered) });
   checkSupply(findings, problem, plan);
-  checkBill(findings, problem, plan);
+  checkBill(findings, problem, { plan, delivered: new Set(delivered) });
   checkOffcuts(findings, problem, plan);
   checkTotals(findings, plan);
   checkShortened(findings, problem, plan);

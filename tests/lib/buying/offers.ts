@@ -45,21 +45,33 @@ export interface Reading {
   readonly offcutsOf: "leastU" | "fullU";
 }
 
-/** Pieces of one length and cut are one kind. A cut at 45 degrees is 1.41 times as wide, up to 1/16 in. */
+/** A cut at 45 degrees is 1.41 times as wide, up to the next 1/16 in. */
+function mitreU(kerfM: number): number {
+  const sixteenthU = unitsOf(0.0254 / 16);
+  return Math.ceil((1.41 * unitsOf(kerfM)) / sixteenthU - 1e-9) * sixteenthU;
+}
+
+/** Pieces of one length and cut are one kind. */
 export function kindsOf(pieces: readonly Piece[], { boards }: BuyingProblem): PieceKind[] {
   const kerfU = unitsOf(boards.kerf.si);
-  const sixteenthU = unitsOf(0.0254 / 16);
-  const mitreU = Math.ceil((1.41 * kerfU) / sixteenthU - 1e-9) * sixteenthU;
   const found = new Map<string, PieceKind>();
   for (const { length, count, mitred = false } of pieces) {
     const lengthU = unitsOf(length.si);
     const shortU = Math.max(lengthU - unitsOf(boards.shortfall.si), Math.ceil(lengthU / 2));
-    const cutU = mitred ? mitreU : kerfU;
+    const cutU = mitred ? mitreU(boards.kerf.si) : kerfU;
     const key = `${lengthU} ${mitred}`;
     const demand = count + (found.get(key)?.demand ?? 0);
     found.set(key, { leastU: shortU + cutU, fullU: lengthU + cutU, demand });
   }
   return [...found.values()].filter(({ demand }) => demand > 0);
+}
+
+/** The saw cut that a board's end saves: the wide one where all pieces are mitred and no offcut counts. */
+function endCutU(pieces: readonly Piece[], { boards }: BuyingProblem): number {
+  const isAllMitred = pieces.every(({ mitred, count }) => mitred === true || count === 0);
+  return isAllMitred && boards.offcuts === undefined
+    ? mitreU(boards.kerf.si)
+    : unitsOf(boards.kerf.si);
 }
 
 function cuttingsIn(
@@ -69,7 +81,7 @@ function cuttingsIn(
 ): readonly Cutting[] {
   const { boards } = given.problem;
   const kinds = kindsOf(given.pieces, given.problem);
-  const endU = unitsOf(boards.kerf.si);
+  const endU = endCutU(given.pieces, given.problem);
   const squaredU = unitsOf(boards.squaring?.si ?? 0);
   const loadU = boards.loadLength === undefined ? Infinity : unitsOf(boards.loadLength.si);
   const isLong = board.yard !== null && way === "fetched" && unitsOf(board.length.si) > loadU;

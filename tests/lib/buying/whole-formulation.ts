@@ -112,12 +112,11 @@ class Formulation {
       program.row(used, { most: offer.most });
       return;
     }
-    const leastLot = Math.ceil(from / step) * step;
-    const enough = pieces.reduce((sum, { count }) => sum + count, 0) + leastLot + step;
+    // More than all pieces are bought only for a price or an order.
+    const enough = pieces.reduce((sum, { count }) => sum + count, 0) + from + step + 20;
     const most = Math.floor(Math.min(offer.most, enough) / step);
     const lots = program.decision(cents * step * this.#withTax(yard), most);
     const anyAtAll = program.decision(0, 1);
-    const isLeastLot = program.decision(0, 1);
     const way = this.#way(offer);
     if (way)
       program.row(
@@ -127,6 +126,7 @@ class Formulation {
         ],
         { least: 0 },
       );
+    program.row([...used, [-step, lots]], { most: 0 });
     program.row(
       [
         [step, lots],
@@ -140,20 +140,6 @@ class Formulation {
         [-enough, anyAtAll],
       ],
       { most: 0 },
-    );
-    const unused: [number, Decision][] = [
-      [step, lots],
-      ...used.map(([, x]): [number, Decision] => [-1, x]),
-    ];
-    program.row(unused, { least: 0 });
-    // None are bought only to lie about: less than a bundle is over, or the least lot is bought.
-    program.row([...unused, [-enough, isLeastLot]], { most: step - 1 });
-    program.row(
-      [
-        [step, lots],
-        [enough, isLeastLot],
-      ],
-      { most: leastLot + enough },
     );
     this.bought.push({ offer, count: lots });
   }
