@@ -6,7 +6,7 @@ import { namesWithCounts } from "./name-runs.ts";
 
 /** One line of the cutting sheet. */
 export interface CuttingRow {
-  /** "4 × 8 ft, B1–B4, 2x12 treated, Alder" in the first line of boards cut alike; else empty. */
+  /** "B1–B4" in the first line of boards cut alike, which says what they are; else empty. */
   readonly boards: string;
   /** Which stroke of the saw; empty where none is needed. */
   readonly cut: number | "";
@@ -14,12 +14,13 @@ export interface CuttingRow {
   readonly mark: Length | "";
   /** The length that comes off, or that is left over. */
   readonly gives: Length | "";
-  /** What it is: the pieces with their beds, or what the cut is for. */
+  /** The boards themselves, then what comes off: the pieces, or what the cut is for. */
   readonly for: string;
 }
 
 /**
- * The cutting sheet as rows of a table, a row for each stroke of the saw and for what is left over.
+ * The cutting sheet as rows of a table: for boards cut alike a row that names them, then one for each
+ * stroke of the saw, each piece and what is left over.
  *
  * @param plan as `planBoards` gives it
  * @param options `system` in which the boards' lengths are written in words; default `us`
@@ -32,7 +33,7 @@ export interface CuttingRow {
  * const pieces = [{ name: "A end", bed: "A", part: "end", section, length: times(45, inch), count: 2 }]
  * const stock = [{ yard: "North", section, length: times(8, foot), price: money(20) }]
  * const plan = await planBoards({ pieces, stock, kerf: over(inch, 8), shortfall: times(0, inch) }, { solve })
- * cuttingRows(plan).map((row) => printQuantity(row.gives)) // => ["3 ft 9 in","3 ft 9 in","5 3/4 in"]
+ * cuttingRows(plan).map((row) => [row.cut, row.for]) // => [["","1 of 8 ft, 2x12, North"],[1,"A end"],[2,"A end"],["","left over"]]
  */
 export function cuttingRows(
   plan: BoardPlan,
@@ -41,16 +42,20 @@ export function cuttingRows(
   requireRecord(options, ["options"]);
   const { system = "us" } = options;
   requireChoice(system, ["us", "metric"], ["options", "system"]);
-  return cuttingSheet(plan).flatMap((sheet) => {
-    const rows = [...sheet.steps.map(stepRow), ...overRows(sheet)];
-    return rows.map((row, at) => (at === 0 ? { ...row, boards: heading(sheet, system) } : row));
-  });
+  return cuttingSheet(plan).flatMap((sheet) => [
+    heading(sheet, system),
+    ...sheet.steps.map(stepRow),
+    ...overRows(sheet),
+  ]);
 }
 
-function heading(sheet: SheetBoards, system: UnitSystem): string {
+const none = { boards: "", cut: "", mark: "", gives: "", for: "" } as const;
+
+function heading(sheet: SheetBoards, system: UnitSystem): CuttingRow {
   const { count, length, boards, section, timber, source } = sheet;
   const wood = `${section} ${timber}`.trim();
-  return `${boards}: ${count} × ${printQuantity(length, { system })}, ${wood}, ${source}`;
+  const what = `${count} of ${printQuantity(length, { system })}, ${wood}, ${source}`;
+  return { ...none, boards, for: what };
 }
 
 const strokes: Readonly<Record<SheetStep["kind"], string>> = {
@@ -67,12 +72,13 @@ const held: Readonly<Record<SheetStep["from"], string>> = {
   "cut before": "long point to long point from the cut before, board turned over",
 };
 
-function stepRow({ kind, cut, mark, piece, names, from }: SheetStep): CuttingRow {
-  const last = kind === "piece" && cut === null ? "parted off already" : "";
+function stepRow({ kind, cut, mark, piece, place, names, from }: SheetStep): CuttingRow {
+  const whole = place === 1 ? "the whole board, no cut" : "what is left, no cut";
+  const last = kind === "piece" && cut === null ? whole : "";
   const words = [namesWithCounts(names), strokes[kind], held[from], last];
   const said = words.filter((text) => text !== "").join("; ");
   return {
-    boards: "",
+    ...none,
     cut: cut ?? "",
     mark: cut === null ? "" : (mark ?? ""),
     gives: piece ?? "",
@@ -82,7 +88,7 @@ function stepRow({ kind, cut, mark, piece, names, from }: SheetStep): CuttingRow
 
 function overRows({ offcut, firstOffcut }: SheetBoards): readonly CuttingRow[] {
   const row = (gives: Length, words: string): readonly CuttingRow[] =>
-    gives.si > 0 ? [{ boards: "", cut: "", mark: "", gives, for: words }] : [];
+    gives.si > 0 ? [{ ...none, gives, for: words }] : [];
   if (firstOffcut === null) return row(offcut, "left over");
   return [
     ...row(firstOffcut, "left over of the first part"),

@@ -8,7 +8,8 @@ describe("rows of the cutting sheet", () => {
     const problem = boardProblem([piece(45, 4, { name: "end" })], [board(96, 20)]);
     const plan = await planBoards(problem, { solve: await solver() });
     expect(cuttingRows(plan).map((row) => [row.boards, row.cut, row.for])).toEqual([
-      ["B1–B2: 2 × 8 ft, 2x12, North", 1, "end (2)"],
+      ["B1–B2", "", "2 of 8 ft, 2x12, North"],
+      ["", 1, "end (2)"],
       ["", 2, "end (2)"],
       ["", "", "left over"],
     ]);
