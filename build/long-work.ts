@@ -8,7 +8,6 @@ type Slow = (...given: readonly unknown[]) => Promise<unknown>;
 const listed: Readonly<Record<string, number>> = {
   planBoards: 1,
   planBoardsAtYard: 2,
-  planGardenBoards: 1,
   planGarden: 2,
   planBuying: 1,
   compareBuying: 1,

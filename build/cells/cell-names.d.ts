@@ -21,7 +21,6 @@ type Long = keyof typeof lib &
   (
     | "planBoards"
     | "planBoardsAtYard"
-    | "planGardenBoards"
     | "planGarden"
     | "planBuying"
     | "compareBuying"

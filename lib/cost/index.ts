@@ -1,4 +1,5 @@
 export type { BedShare, CountNeed, FloorNeed, LiningNeed, Need, VolumeNeed } from "./need.ts";
+export type { NotSold } from "./not-sold.ts";
 export type {
   BoardPrice,
   GoodsPrice,
@@ -12,6 +13,5 @@ export type { Bought, ReceiptLine, SizeShown, YardReceipt } from "./receipt.ts";
 export { type SalesTaxOptions, salesTax } from "./sales-tax.ts";
 export { shareOut } from "./share-out.ts";
 export { type BedCost, shareReceipts } from "./share-receipts.ts";
-export type { NotSold } from "./shopping.ts";
 export { type YardReceiptOptions, yardReceipt } from "./yard-receipt.ts";
 export type { YardTerms } from "./yard-terms.ts";

@@ -30,9 +30,9 @@ export interface BillRow {
  * const prices = readPrices(readCsv("yard,item,size,price\nAlder,compost,2 cu ft,5.10", "prices"));
  * const yards = readYards(readCsv("yard,tax,trip_cost\nAlder,6 %,4", "yards"));
  * const onHand = readOnHand(readCsv("", "onHand"));
- * const boards = await planGardenBoards({ pieces: [], onHand, yards, prices }, { solve });
  * const needs = [{ kind: "volume", item: "compost", use: "mulch", volume: times(5, cubicFoot), shares: [] }];
- * const bill = gardenBill({ boards, needs, prices, yards, beds: [] });
+ * const buying = await planGardenBuying({ pieces: [], needs, onHand, yards, prices }, { solve });
+ * const bill = gardenBill(buying, []);
  * billRows(bill).map((row) => row.item) // => ["compost","tax","trips"]
  */
 export function billRows(bill: GardenBill): readonly BillRow[] {

@@ -21,7 +21,7 @@ export function gardenMarket(tables: MoneyTables, fallback: string): GardenMarke
   const currency = gardenCurrency(tables, fallback);
   const of = (money: Money): Money => quantity(money.si, moneyDimension, currency);
   const maybe = (money: Money | undefined) => (money === undefined ? undefined : of(money));
-  const listed = tables.yards.rows.map((terms) => ({
+  const listed = tables.yards.rows.map(({ row: _, ...terms }) => ({
     ...terms,
     tripCost: maybe(terms.tripCost),
     delivery: maybe(terms.delivery),

@@ -16,9 +16,9 @@ import type { GardenBill } from "./garden-bill.ts";
  * const prices = readPrices(readCsv("yard,item,size,price\nAlder,compost,2 cu ft,5.10", "prices"));
  * const yards = readYards(readCsv("yard,tax,trip_cost\nAlder,6 %,4", "yards"));
  * const onHand = readOnHand(readCsv("", "onHand"));
- * const boards = await planGardenBoards({ pieces: [], onHand, yards, prices }, { solve });
  * const needs = [{ kind: "volume", item: "compost", use: "mulch", volume: times(5, cubicFoot), shares: [] }];
- * const bill = gardenBill({ boards, needs, prices, yards, beds: [] });
+ * const buying = await planGardenBuying({ pieces: [], needs, onHand, yards, prices }, { solve });
+ * const bill = gardenBill(buying, []);
  * gardenTotal(bill) // => $20.22
  */
 export function gardenTotal(bill: GardenBill): Money {

@@ -1,11 +1,13 @@
 export type { Bed, BedPlace } from "./bed.ts";
 export { type BillRow, billRows } from "./bill-rows.ts";
 export { type BoardRow, boardsToBuy } from "./boards-to-buy.ts";
+export type { BuyingChoices, GardenBuyingOptions } from "./buying-choices.ts";
+export { compareGardenBuying } from "./compare-garden-buying.ts";
 export { type CutRow, cutRows } from "./cut-rows.ts";
 export { type CuttingChoices, cuttingChoices } from "./cutting-choices.ts";
 export { type FrameChoices, frameChoices } from "./frame-choices.ts";
 export { type GardenBeds, gardenBeds } from "./garden-beds.ts";
-export { type BillInput, type GardenBill, gardenBill, type OtherYard } from "./garden-bill.ts";
+export { type GardenBill, gardenBill } from "./garden-bill.ts";
 export { gardenCautions } from "./garden-cautions.ts";
 export { type GardenChoices, type GardenChoicesSpec, gardenChoices } from "./garden-choices.ts";
 export { type GardenColumn, gardenColumns } from "./garden-columns.ts";
@@ -26,6 +28,7 @@ export {
 } from "./garden-mass.ts";
 export { type GardenMulch, gardenMulch, type MulchChoices } from "./garden-mulch.ts";
 export { type GardenPieces, type GardenPiecesOptions, gardenPieces } from "./garden-pieces.ts";
+export type { GardenNeed } from "./garden-problem.ts";
 export {
   type GardenTopDressing,
   gardenTopDressing,
@@ -35,13 +38,7 @@ export { gardenTotal } from "./garden-total.ts";
 export { type MoneyChoices, moneyChoices } from "./money-choices.ts";
 export { type OldBoards, type OldBoardsOptions, oldBoards } from "./old-boards.ts";
 export { type GardenPlan, type GardenTables, planGarden } from "./plan-garden.ts";
-export {
-  type BoardNeed,
-  type GardenBoards,
-  type GardenBoardsOptions,
-  planGardenBoards,
-  type YardBoards,
-} from "./plan-garden-boards.ts";
+export { type GardenBuying, planGardenBuying } from "./plan-garden-buying.ts";
 export { type BedSpec, readBeds } from "./read-beds.ts";
 export { type KeptBoards, readOnHand } from "./read-on-hand.ts";
 export { type HandPiece, readPieces } from "./read-pieces.ts";

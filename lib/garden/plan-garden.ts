@@ -1,11 +1,12 @@
 import { type Caution, type Problem, type Remark, requireRecord } from "../check/index.ts";
 import type { PriceLine, YardTerms } from "../cost/index.ts";
-import type { Piece, PlanOptions } from "../lumber/index.ts";
+import type { Piece } from "../lumber/index.ts";
 import type { Money } from "../measure/index.ts";
 import type { TableReading } from "../table/index.ts";
 import type { Bed } from "./bed.ts";
 import { type BillRow, billRows } from "./bill-rows.ts";
 import { type BoardRow, boardsToBuy } from "./boards-to-buy.ts";
+import type { GardenPlanning } from "./buying-choices.ts";
 import { requireReading } from "./checks.ts";
 import { type CutRow, cutRows } from "./cut-rows.ts";
 import { gardenBeds } from "./garden-beds.ts";
@@ -20,7 +21,7 @@ import { type GardenMulch, gardenMulch } from "./garden-mulch.ts";
 import { gardenPieces } from "./garden-pieces.ts";
 import { type GardenTopDressing, gardenTopDressing } from "./garden-top-dressing.ts";
 import { type OldBoards, oldBoards } from "./old-boards.ts";
-import { planGardenBoards } from "./plan-garden-boards.ts";
+import { type GardenBuying, planGardenBuying } from "./plan-garden-buying.ts";
 import type { BedSpec } from "./read-beds.ts";
 import type { KeptBoards } from "./read-on-hand.ts";
 import type { HandPiece } from "./read-pieces.ts";
@@ -47,6 +48,7 @@ export interface GardenPlan {
   readonly liner: GardenLiner;
   readonly fasteners: GardenFasteners;
   readonly oldBoards: OldBoards;
+  readonly buying: GardenBuying;
   readonly bill: GardenBill;
   readonly billRows: readonly BillRow[];
   /** Null where the boards cannot be had; `problems` says why. */
@@ -89,7 +91,7 @@ export interface GardenPlan {
 export async function planGarden(
   tables: GardenTables,
   spec: GardenChoicesSpec,
-  options: Pick<PlanOptions, "solve" | "progress" | "signal" | "seconds" | "remembered">,
+  options: GardenPlanning & { readonly improved?: (better: GardenPlan) => void },
 ): Promise<GardenPlan> {
   checkTables(tables);
   requireRecord(options, ["options"]);
@@ -101,52 +103,62 @@ export async function planGarden(
   const hand = tables.pieces?.rows ?? [];
   const { pieces, remarks } = gardenPieces(beds, { prices, timber, hand });
   const { onHand, yards } = tables;
-  const need = { pieces, onHand, yards, prices: tables.prices };
-  const boards = await planGardenBoards(need, { ...choices.cutting, ...options });
   const fill = gardenFill(beds, choices.fill);
   const topDressing = gardenTopDressing(beds, choices.topDressing);
   const mulch = gardenMulch(beds, choices.mulch);
   const liner = gardenLiner(beds, { prices, ...choices.liner });
   const fasteners = gardenFasteners(beds, pieces, { prices, ...choices.fastening });
   const needs = [fill, topDressing, mulch, liner, fasteners].flatMap((part) => part.needs);
-  const bill = gardenBill({ boards, needs, prices: tables.prices, yards, beds }, choices.money);
+  const need = { pieces, needs, onHand, yards, prices: tables.prices };
   const density = choices.woodDensity === undefined ? {} : { woodDensity: choices.woodDensity };
   const old = oldBoards(beds, { onHand, ...density });
-  const mass = gardenMass({
-    boards: bill.boards,
-    ...density,
-    volumes: [
-      { what: "fill", volume: fill.total.order.likely, material: fill.material },
-      { what: "top-dressing", volume: topDressing.toBuy, material: choices.topDressing.material },
-      { what: "mulch", volume: mulch.volume, material: choices.mulch.material },
-    ],
-  });
-  return {
-    beds,
-    pieces,
-    boards: boardsToBuy(bill),
-    cuts: cutRows(bill.boards),
-    fill,
-    topDressing,
-    mulch,
-    liner,
-    fasteners,
-    oldBoards: old,
-    bill,
-    billRows: billRows(bill),
-    total: bill.boardProblems.length > 0 ? null : bill.total,
-    mass,
-    cautions: gardenCautions([made, boards, topDressing, liner, old, bill]),
-    problems: [
-      ...made.problems,
-      ...[tables.onHand, tables.yards, tables.prices, tables.pieces].flatMap(
-        (reading) => reading?.problems ?? [],
-      ),
-      ...bill.problems,
-      ...bill.boardProblems,
-    ],
-    remarks: [...made.remarks, ...remarks, ...boards.remarks, ...bill.remarks],
+  const planOf = (buying: GardenBuying): GardenPlan => {
+    const bill = gardenBill(buying, beds);
+    const mass = gardenMass({
+      boards: bill.boards,
+      ...density,
+      volumes: [
+        { what: "fill", volume: fill.total.order.likely, material: fill.material },
+        { what: "top-dressing", volume: topDressing.toBuy, material: choices.topDressing.material },
+        { what: "mulch", volume: mulch.volume, material: choices.mulch.material },
+      ],
+    });
+    return {
+      beds,
+      pieces,
+      boards: boardsToBuy(bill),
+      cuts: cutRows(bill.boards),
+      fill,
+      topDressing,
+      mulch,
+      liner,
+      fasteners,
+      oldBoards: old,
+      buying,
+      bill,
+      billRows: billRows(bill),
+      total: bill.boardProblems.length > 0 ? null : bill.total,
+      mass,
+      cautions: gardenCautions([made, topDressing, liner, old, bill]),
+      problems: [
+        ...made.problems,
+        ...[tables.onHand, tables.yards, tables.prices, tables.pieces].flatMap(
+          (reading) => reading?.problems ?? [],
+        ),
+        ...bill.problems,
+        ...bill.boardProblems,
+      ],
+      remarks: [...made.remarks, ...remarks, ...bill.remarks],
+    };
   };
+  const { improved, ...planning } = options;
+  const buying = await planGardenBuying(need, {
+    ...choices.cutting,
+    ...choices.money,
+    ...planning,
+    ...(improved && { improved: (better: GardenBuying) => improved(planOf(better)) }),
+  });
+  return planOf(buying);
 }
 
 function checkTables(tables: GardenTables): void {

@@ -10,7 +10,8 @@ import {
   yardTerms,
 } from "../cost/shapes.ts";
 import { checkBoardPlan, checkCuts } from "../lumber/check-board-plan.ts";
-import { foot, kilogramPerCubicMetre, times } from "../measure/index.ts";
+import { certificateShape } from "../lumber/check-certificate.ts";
+import { currencyCodes, foot, kilogramPerCubicMetre, times } from "../measure/index.ts";
 import {
   counted,
   dated,
@@ -72,6 +73,7 @@ export const piece = once(
     length: side,
     count: counted({ max: 100_000 }),
     mitred: perhaps(oneOf(true, false)),
+    stakesAt: perhaps(listed(side)),
   }),
 );
 
@@ -148,27 +150,40 @@ export const cautions = listed(caution);
 
 /** A plan of boards, as `planBoards` makes it; null where there is none. */
 const boardPlan = orNull(
-  once((checks, value) => {
+  once((checks, value, path) => {
     checks.attempt(() => {
       checks.add(...checkBoardPlan(value).problems);
     });
+    planParts(checks, value, path);
   }),
 );
+const planParts = fields({
+  cuts: listed(fields({ layout: counted() })),
+  certificate: certificateShape,
+});
 
 /** What of a plan of boards says how each is cut; null where there is no plan. */
 export const cutPlan = orNull(once(fields({ cuts: checkCuts })));
 
-/** The plans for each yard, as `planGardenBoards` makes them. */
-export const gardenBoards = fields({
-  byYard: listed(fields({ yard: orNull(named), plan: boardPlan, problems: listed(problem) })),
-  currency: named,
-  spareBoards: counted({ max: 1e6 }),
-  leftOut: listed(whatever),
+export const needs = listed(need);
+
+const notSold = listed(fields({ need, why: named }));
+const ways = listed(fields({ yard: named, way: oneOf("fetched", "delivered") }));
+const proof = fields({ kind: oneOf("cheapest", "within"), words: named });
+
+/** What is bought for a garden, as `planGardenBuying` makes it. */
+export const gardenBuying = fields({
+  buying: fields({ boards: boardPlan, notSold, ways }),
+  problem: fields({ boards: fields({ pieces: listed(whatever) }) }),
+  receipts: listed(receipt),
+  total: aSum,
+  proof,
+  problems: listed(problem),
+  priceProblems: listed(problem),
+  currency: oneOf(...currencyCodes),
   remarks: listed(remark),
   cautions,
 });
-
-export const needs = listed(need);
 
 export const priceRows = listed(priceLine);
 const share = numbered({ min: 0, max: 0.9 });
@@ -231,19 +246,12 @@ export const chosenGoods = fields({
 /** A bill, as `gardenBill` gives it. */
 export const bill = once(
   fields({
-    yard: orNull(named),
     receipts: listed(receipt),
     total: aSum,
-    notSold: listed(fields({ need, why: named })),
+    notSold,
     byBed: listed(fields({ bed: worded, money: aSum })),
-    others: listed(
-      fields({
-        yard: named,
-        total: orNull(aSum),
-        more: orNull(sized("money")),
-        notSold: counted(),
-      }),
-    ),
+    ways,
+    proof,
     boards: boardPlan,
     boardProblems: listed(problem),
     problems: listed(problem),

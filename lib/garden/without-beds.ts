@@ -9,8 +9,9 @@ import type { Piece } from "../lumber/index.ts";
 export function withoutBeds(pieces: readonly Piece[], problems: readonly Problem[]): Piece[] {
   const hindered = new Set<string>();
   for (const { path } of problems) {
-    const [table, row, field] = path;
-    if (table !== "pieces" || typeof row !== "number") continue;
+    const at = path.indexOf("pieces");
+    const [row, field] = path.slice(at + 1);
+    if (at < 0 || typeof row !== "number") continue;
     const found = pieces[row - 1];
     if (found === undefined) continue;
     for (const piece of pieces)

@@ -5,9 +5,11 @@ import {
   kilogramPerCubicMetre,
   money,
   quantity,
+  type Section,
   times,
 } from "../../../lib/index.ts";
-import { choice, mass } from "./leaves.ts";
+import { solver } from "../lumber/solver.ts";
+import { choice, fixed, label, mass, number } from "./leaves.ts";
 import { oneBoard, onePlan, section } from "./lumber.ts";
 import { made } from "./made.ts";
 import { record } from "./shape.ts";
@@ -52,7 +54,11 @@ const plan = {
       lines: [
         {
           ...{ item: "2x12", use: "boards", size: times(8, foot), form: "board", ...fetched },
-          ...{ board: { section: section.good.name, timber: "" }, count: 1, price: money(20) },
+          ...{
+            board: { section: (section.good as Section).name, timber: "" },
+            count: 1,
+            price: money(20),
+          },
           ...{ total: money(20) },
         },
         {
@@ -78,9 +84,44 @@ const plan = {
   ],
 };
 
+const planning = {
+  solve: fixed(await solver()),
+  timber: label("treated"),
+  seconds: number(10, { optional: true }),
+  // Of the host that runs the plan: what it shows, whether it is to stop, what it keeps.
+  ...{ progress: fixed(undefined), signal: fixed(undefined), pause: fixed(undefined) },
+  ...{ remembered: fixed(undefined), improved: fixed(undefined) },
+};
+// With a car that carries the board whole.
+const toPlan = { ...problem, boards: { ...oneBoard, loadLength: times(9, foot) } };
+const planned = "a problem is put together from readings and what other functions made of them";
+
 const words = choice("metric", { optional: true });
 
 export const buyingCases: FolderCases = {
+  compareBuying: {
+    takes: {
+      problem: made(toPlan),
+      options: record({ ...planning, yard: fixed("North") }),
+    },
+    together: [
+      {
+        what: "a yard of nobody",
+        with: { "options.yard": "Elm" },
+        outcome: "unknown",
+        at: ["yard"],
+      },
+    ],
+    derived: planned,
+  },
+  firstFitBuying: {
+    takes: {
+      problem: made(toPlan),
+      options: record({ timber: label("treated") }, { optional: true }),
+    },
+    derived: planned,
+  },
+  planBuying: { takes: { problem: made(toPlan), options: record(planning) }, derived: planned },
   buyingList: {
     takes: { plan: made(plan), options: record({ system: words }, { optional: true }) },
     derived: "a plan is made by planBuying",

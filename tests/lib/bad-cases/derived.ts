@@ -7,7 +7,7 @@ import {
   inch,
   kilogramPerCubicMetre,
   oldTreatedWood,
-  planGardenBoards,
+  planGardenBuying,
   readSection,
   times,
   toBed,
@@ -35,14 +35,14 @@ const bed = toBed({
 });
 const { pieces } = gardenPieces([bed], { prices: read.prices.rows });
 const solve = await solver();
-const need = { pieces, onHand: read.onHand, yards: read.yards, prices: read.prices };
-const boards = await planGardenBoards(need, { solve });
 const fill = gardenFill([bed], [{ material: material("topsoil"), share: 1, item: "topsoil" }]);
 const fasteners = gardenFasteners([bed], pieces, { screws, prices: read.prices.rows });
 const needs = [...fill.needs, ...fasteners.needs];
 const { prices, yards } = read;
-const bill = gardenBill({ boards, needs, prices, yards, beds: [bed] });
-const [plan] = boards.byYard.flatMap((yard) => (yard.plan === null ? [] : [yard.plan]));
+const need = { pieces, needs, onHand: read.onHand, yards, prices };
+const buying = await planGardenBuying(need, { solve });
+const bill = gardenBill(buying, [bed]);
+const plan = buying.buying.boards;
 
 const shelf = { piece: "shelf", section: section.value, length: feet(3), count: 2 };
 const spread = { depth: inch, item: "as priced" };
@@ -71,9 +71,10 @@ const of = (takes: Readonly<Record<string, Part>>): Cases => ({
 export const derivedCases: FolderCases = {
   billRows: of({ bill: made(bill) }),
   boardsToBuy: of({ bill: made(bill) }),
+  compareGardenBuying: of({ need: made(need), options: fixed({ solve }) }),
   cutRows: of({ plan: made(plan) }),
   gardenBeds: of({ reading: made(read.beds), chosen: fixed({}), prices: made(prices.rows) }),
-  gardenBill: of({ input: made({ boards, needs, prices, yards, beds: [bed] }) }),
+  gardenBill: of({ buying: made(buying), beds }),
   gardenCautions: of({ results: made([{ cautions: [oldTreatedWood({ because: "A" })] }]) }),
   gardenChoices: of({ spec: made(everyChoice) }),
   gardenCurrency: of({ tables: made({ prices, yards }) }),
@@ -94,6 +95,6 @@ export const derivedCases: FolderCases = {
   gardenTotal: of({ bill: made(bill) }),
   oldBoards: of({ beds, options: made({ onHand: read.onHand }) }),
   planGarden: of({ tables: fixed(read), spec: made(choices()), options: fixed({ solve }) }),
-  planGardenBoards: of({ need: made(need), options: fixed({ solve }) }),
+  planGardenBuying: of({ need: made(need), options: fixed({ solve }) }),
   shareReceipts: of({ receipts: made(bill.receipts), beds: fixed(["A"]) }),
 };

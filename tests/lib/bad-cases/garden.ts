@@ -1,10 +1,13 @@
 import {
   type BedSpec,
   cubicFoot,
+  foot,
   gardenBill,
   gardenPieces,
   neverBurn,
-  planGardenBoards,
+  over,
+  planGardenBuying,
+  money as sumOfMoney,
   times,
   toBed,
 } from "../../../lib/index.ts";
@@ -19,6 +22,7 @@ import {
   length,
   mass,
   name,
+  quantityOf,
   type Sizes,
   volume,
   yesNo,
@@ -34,10 +38,10 @@ const perhaps: Sizes = { zero: "fine", optional: true };
 const read = tables(american);
 const bed = toBed({ bed: "A", length: feet(8), width: feet(4), timber: "treated" });
 const { pieces } = gardenPieces([bed], { prices: read.prices.rows });
-const need = { pieces, onHand: read.onHand, yards: read.yards, prices: read.prices };
+const need = { pieces, needs: [], onHand: read.onHand, yards: read.yards, prices: read.prices };
 const solve = await solver();
-const boards = await planGardenBoards(need, { solve });
-const bill = gardenBill({ boards, needs: [], prices: read.prices, yards: read.yards, beds: [bed] });
+const buying = await planGardenBuying(need, { solve });
+const bill = gardenBill(buying, [bed]);
 
 /** Records that another function made, which has cases for each of their fields. */
 const made = (records: readonly unknown[]): Part => list(records.map(fixed), { empty: "fine" });
@@ -84,6 +88,10 @@ const cutting = {
   kerf: length("1/8 in", perhaps),
   shortfall: length("1/8 in", perhaps),
   spareBoards: count(1, perhaps),
+  squaring: length("1 in", perhaps),
+  splice: yesNo(true, optional),
+  offcutsFrom: length("2 ft", { zero: "fine" }),
+  offcutWorth: quantityOf(over(sumOfMoney(0.5, "USD"), foot), perhaps),
   food: yesNo(true, optional),
   timber: text("treated"),
   currency,
@@ -94,6 +102,9 @@ const money = {
   yard: text("cheapest"),
   carriesBulk: yesNo(false, optional),
   carPayload: mass("900 lb", optional),
+  loadLength: length("9 ft", optional),
+  cutAtYard: yesNo(true, optional),
+  without: list([name("Birch")], { empty: "fine", optional: true }),
   woodDensity: density("600 kg/m3", optional),
 };
 const beds = made([bed]);
@@ -132,9 +143,30 @@ function withoutEmpty(part: Part): Part {
   return { ...part, variants: part.variants.filter(({ what }) => what !== "an empty list") };
 }
 
+const compost = { kind: "volume", item: "compost", use: "fill", volume: times(9, cubicFoot) };
+const buyingNeeds = (...withoutPrices: Outcome[]) => ({
+  need: record({
+    pieces: made(pieces),
+    needs: list([fixed({ ...compost, shares: [] })], { empty: "fine" }),
+    onHand: reading(read.onHand),
+    yards: someYards,
+    prices: reading(read.prices, ...withoutPrices),
+  }),
+  options: record({ ...cutting, ...money, ...solverOptions }),
+});
+const yardsOfNobody = [
+  {
+    what: "a main yard that is none of the garden's",
+    with: { "options.yard": "Elm" },
+    outcome: "unknown",
+    at: ["yard"],
+  },
+] as const;
+
 export const gardenCases: FolderCases = {
   billRows: { takes: { bill: billPart() } },
   boardsToBuy: { takes: { bill: billPart() } },
+  compareGardenBuying: { takes: buyingNeeds(), together: yardsOfNobody },
   cutRows: {
     takes: {
       plan: but(record({ cuts: made(bill.boards?.cuts ?? []) }), variant("null", null, "fine")),
@@ -148,34 +180,13 @@ export const gardenCases: FolderCases = {
   },
   gardenBill: {
     takes: {
-      input: record({
-        boards: record({ ...asFixed({ ...boards }), byYard: made(boards.byYard) }),
-        needs: list(
-          [
-            fixed({
-              kind: "volume",
-              item: "compost",
-              use: "fill",
-              volume: times(9, cubicFoot),
-              shares: [],
-            }),
-          ],
-          { empty: "fine" },
-        ),
-        prices: reading(read.prices),
-        yards: someYards,
-        beds,
+      buying: record({
+        ...asFixed({ ...buying }),
+        receipts: made(buying.receipts),
+        problems: made(buying.problems),
       }),
-      chosen: record(money, optional),
+      beds,
     },
-    together: [
-      {
-        what: "a yard that is none of the garden's",
-        with: { "chosen.yard": "Elm" },
-        outcome: "unknown",
-        at: ["yard"],
-      },
-    ],
   },
   gardenCautions: {
     takes: { results: list([record({ cautions: made([neverBurn()]) })], { empty: "fine" }) },
@@ -311,17 +322,7 @@ export const gardenCases: FolderCases = {
       options: record(solverOptions),
     },
   },
-  planGardenBoards: {
-    takes: {
-      need: record({
-        pieces: made(pieces),
-        onHand: reading(read.onHand),
-        yards: reading(read.yards),
-        prices: reading(read.prices),
-      }),
-      options: record({ ...cutting, ...solverOptions }),
-    },
-  },
+  planGardenBuying: { takes: buyingNeeds("unpriced"), together: yardsOfNobody },
   readBeds: { takes: { table: tableOf(american.beds, "beds") } },
   readOnHand: { takes: { table: tableOf(american.onHand, "onHand") } },
   readPieces: { takes: { table: tableOf("piece,section,length\nshelf,2x10,30 in", "pieces") } },

@@ -1,38 +1,44 @@
 import {
-  type BillInput,
+  type BuyingChoices,
   type GardenBill,
+  type GardenBuying,
+  type GardenNeed,
   gardenBeds,
   gardenBill,
   gardenPieces,
-  type MoneyChoices,
   type Need,
-  planGardenBoards,
+  planGardenBuying,
 } from "../../../lib/index.ts";
 import { solver } from "../lumber/solver.ts";
 import { tables } from "./garden.ts";
 
-/** What a bill is made from, for tables as text and needs as given. */
-export async function billInput(
-  texts: Parameters<typeof tables>[0],
+type Texts = Parameters<typeof tables>[0];
+
+/** What a garden needs, for tables as text and needs as given. */
+export function gardenNeed(texts: Texts, needs: readonly Need[] = []): GardenNeed {
+  const { beds: bedRows, onHand, yards, prices, pieces: listed } = tables(texts);
+  const { beds } = gardenBeds(bedRows, {}, prices.rows);
+  const hand = listed?.rows ?? [];
+  const { pieces } = gardenPieces(beds, { prices: prices.rows, hand });
+  return { pieces, needs, onHand, yards, prices };
+}
+
+export async function buying(
+  texts: Texts,
   needs: readonly Need[] = [],
-  spareBoards = 0,
-): Promise<BillInput> {
-  const read = tables(texts);
-  const { beds } = gardenBeds(read.beds, {}, read.prices.rows);
-  const { pieces } = gardenPieces(beds, { prices: read.prices.rows });
-  const { onHand, yards, prices } = read;
-  const solve = await solver();
-  const boards = await planGardenBoards({ pieces, onHand, yards, prices }, { solve, spareBoards });
-  return { boards, needs, prices, yards, beds };
+  choices: Partial<BuyingChoices> = {},
+): Promise<GardenBuying> {
+  return planGardenBuying(gardenNeed(texts, needs), { ...choices, solve: await solver() });
 }
 
 export async function bill(
-  texts: Parameters<typeof tables>[0],
+  texts: Texts,
   needs: readonly Need[] = [],
-  choices: Partial<MoneyChoices> & { readonly spareBoards?: number } = {},
+  choices: Partial<BuyingChoices> = {},
 ): Promise<GardenBill> {
-  const { spareBoards, ...money } = choices;
-  return gardenBill(await billInput(texts, needs, spareBoards), money);
+  const { beds, prices } = tables(texts);
+  const made = gardenBeds(beds, {}, prices.rows);
+  return gardenBill(await buying(texts, needs, choices), made.beds);
 }
 
 /** Money in cents, which whole sums are compared in. */
