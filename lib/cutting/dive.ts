@@ -6,7 +6,7 @@ import { nearPatterns } from "./near-patterns.ts";
 import type { Pacer } from "./pacer.ts";
 import { gathered } from "./pattern-cost.ts";
 import { type Relaxed, relax } from "./relaxed.ts";
-import { isDone, restOfPart, stillNeeded } from "./rest-of-part.ts";
+import { isDone, restOfPart, stillNeeded, withoutDone } from "./rest-of-part.ts";
 import type { Solve } from "./solver.ts";
 
 /** How a plan is dived for. */
@@ -19,6 +19,8 @@ export interface DiveOptions {
   readonly restPieces: number;
   /** Work it may take. */
   readonly work: number;
+  /** The part with all boards there are, where the dive is to keep to some; the last rest may use them. */
+  readonly whole?: CutPart;
 }
 
 /** The patterns to settle on next: all whole boards of the relaxed plan, else its largest shares. */
@@ -99,7 +101,7 @@ export async function dive(
       (_, i, all) => (now.shares[0]?.[i] ?? 0) > 1e-9 || i >= all.length - 3 * rest.classes.length,
     );
     const start = kept.flatMap((pattern) => stillNeeded(rest, pattern) ?? []);
-    const slim = withoutDone(rest);
+    const slim = withoutDone(last && options.whole ? restOfPart(options.whole, done) : rest);
     now = await relax(aloneModel(slim.part), { pacer, start: [start.map(slim.narrow)] });
     if (!now.feasible) return undefined;
     if (last) {
@@ -112,20 +114,4 @@ export async function dive(
     now = { ...now, patterns: [(now.patterns[0] ?? []).map(slim.widen)] };
   }
   return undefined;
-}
-
-/** The part without classes that need no more pieces, and the ways there and back for patterns. */
-function withoutDone(part: CutPart) {
-  const places = part.classes.flatMap((each, i) => (each.demand > 0 ? [i] : []));
-  const narrow = ({ kind, counts }: Pattern): Pattern => ({
-    kind,
-    counts: places.map((i) => counts[i] ?? 0),
-  });
-  const widen = ({ kind, counts }: Pattern): Pattern => {
-    const all = part.classes.map(() => 0);
-    for (const [at, i] of places.entries()) all[i] = counts[at] ?? 0;
-    return { kind, counts: all };
-  };
-  const classes = places.flatMap((i) => part.classes[i] ?? []);
-  return { part: { ...part, classes }, narrow, widen };
 }

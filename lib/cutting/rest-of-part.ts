@@ -30,3 +30,19 @@ export function stillNeeded(part: CutPart, pattern: Pattern): Pattern | undefine
   const counts = pattern.counts.map((count, i) => Math.min(count, part.classes[i]?.demand ?? 0));
   return counts.some((count) => count > 0) ? { kind: pattern.kind, counts } : undefined;
 }
+
+/** The part without classes that need no more pieces, and the ways there and back for patterns. */
+export function withoutDone(part: CutPart) {
+  const places = part.classes.flatMap((each, i) => (each.demand > 0 ? [i] : []));
+  const narrow = ({ kind, counts }: Pattern): Pattern => ({
+    kind,
+    counts: places.map((i) => counts[i] ?? 0),
+  });
+  const widen = ({ kind, counts }: Pattern): Pattern => {
+    const all = part.classes.map(() => 0);
+    for (const [at, i] of places.entries()) all[i] = counts[at] ?? 0;
+    return { kind, counts: all };
+  };
+  const classes = places.flatMap((i) => part.classes[i] ?? []);
+  return { part: { ...part, classes }, narrow, widen };
+}

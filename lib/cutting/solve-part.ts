@@ -4,12 +4,14 @@ import { type CutPart, grainsPerMinor, type Pattern, type PatternUse } from "./c
 import { cutProgram } from "./cut-program.ts";
 import { dive } from "./dive.ts";
 import { firstFit } from "./first-fit.ts";
+import { improvePlan } from "./improve-plan.ts";
 import { nearPatterns } from "./near-patterns.ts";
 import type { Pacer } from "./pacer.ts";
 import { cheapest, gathered, planCost } from "./pattern-cost.ts";
 import { type Relaxed, relax } from "./relaxed.ts";
 import { roundedOff } from "./round-off.ts";
 import type { Solve } from "./solver.ts";
+import { countsBoards, wholeBoards } from "./whole-boards.ts";
 
 /** What planning takes. */
 export interface PartOptions {
@@ -135,6 +137,36 @@ const dives = [
   { share: 0.001, restPieces: 30 },
   { share: 0.05, restPieces: 60 },
 ];
+const diveWork = 4e7;
+
+/** Settles how many boards of each kind first, then how they are cut; true where that proves the plan. */
+async function countFirst(search: Search): Promise<boolean> {
+  const { part, relaxed, options } = search;
+  const limits = { costAtMost: search.cost - search.improvement + 1, rounds: countRounds };
+  const found = await wholeBoards(part, relaxed, { ...options, ...limits });
+  search.raise(found.floor);
+  if (search.proven || !found.relaxed) return search.proven;
+  const kinds = part.kinds.map((kind, k) => ({ ...kind, supply: found.numbers[k] ?? 0 }));
+  for (const each of dives) {
+    const how = { ...options, ...each, work: diveWork, whole: part };
+    search.take(await dive({ ...part, kinds }, found.relaxed, how));
+    if (search.proven) return true;
+  }
+  return false;
+}
+
+const countRounds = 60;
+
+/** Takes some of the boards apart again and again. */
+async function polish(search: Search, pieces: number): Promise<boolean> {
+  const { part, relaxed, options, best } = search;
+  if (!best) return false;
+  const { solve, pacer } = options;
+  const goal = search.floor + search.improvement - 1;
+  const how = { solve, pacer, worth: relaxed.worth, goal, difference: search.improvement };
+  search.take(await improvePlan(part, best, { ...how, rounds: 30, pieces }));
+  return search.proven;
+}
 
 /** The relaxed plan of a part: its floor, and the patterns to begin with. */
 export async function relaxPart(part: CutPart, pacer: Pacer): Promise<Relaxed> {
@@ -162,10 +194,13 @@ export async function solvePart(
   const pieces = part.classes.reduce((sum, each) => sum + each.demand, 0);
   const easy = part.classes.length <= 20 || pieces <= 60;
   if (easy && (await chooseNear(search, nearAtMost))) return search.plan();
-  for (const each of dives) {
-    search.take(await dive(part, relaxed, { ...options, ...each, work: 4e7 }));
+  if (countsBoards(part) && (await countFirst(search))) return search.plan();
+  for (const each of easy ? dives.slice(0, 1) : dives) {
+    search.take(await dive(part, relaxed, { ...options, ...each, work: diveWork }));
     if (search.proven) return search.plan();
-    if (easy) break;
+  }
+  for (const pieces of easy ? [] : [25, 50]) {
+    if (await polish(search, pieces)) return search.plan();
   }
   for (const most of [nearAtMost, nearAtMost, manyAtMost]) {
     if (await chooseNear(search, most)) break;
