@@ -115,6 +115,18 @@ describe("long work", () => {
     await page.context().close();
   });
 
+  it("is an error that can be read where it is stopped before it found anything", async () => {
+    const page = await open("finds nothing");
+    expect(await stop(page)).toBeLessThan(500);
+    const error = cell(page, file, "plan").locator(".broken");
+    await cell(page, file, "plan").locator("summary").click();
+    expect(await error.isVisible()).toBe(true);
+    expect(await error.textContent()).toContain("It was stopped.");
+    await field(page, "then", file).fill("ends");
+    await has(page, "twice", "20");
+    await page.context().close();
+  });
+
   it("keeps it though the worker hears nothing, within half a second, and goes on in a new one", async () => {
     const page = await open("hangs");
     await has(page, "twice", "22");

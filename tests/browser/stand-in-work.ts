@@ -8,7 +8,7 @@ interface Given {
   /** How many boards the best plan has; the first has three more. */
   readonly boards: number;
   /** What it does after the best but one. */
-  readonly then: "ends" | "goes on" | "hangs";
+  readonly then: "ends" | "goes on" | "hangs" | "finds nothing";
 }
 
 /** How many times this worker was asked: a new worker begins at one. */
@@ -30,6 +30,10 @@ startLongWork(
     async planBoards([given], control) {
       const { boards, then } = given as Given;
       asked += 1;
+      if (then === "finds nothing") {
+        control.progress("looking for a first plan");
+        await work(60_000, control);
+      }
       for (const more of [3, 2, 1]) {
         control.improved?.({ boards: boards + more, asked });
         control.progress(`proving that fewer than ${boards + more} will not do`, 1 / more);

@@ -3,7 +3,9 @@ const sheet = { width: 710, height: 860 } as const;
 
 /**
  * Cuts a drawing that is taller than a sheet into pieces that fit, at heights where nothing is
- * drawn, so that no board is torn between two sheets. Gives the drawing alone where it fits.
+ * drawn, so that no board is torn between two sheets. A drawing that says which of its parts stay
+ * together is cut between all of them where it is taller than half a sheet, so that it fills what is
+ * left of one. Gives the drawing alone where it fits.
  */
 export function cutForSheets(drawing: SVGSVGElement): readonly SVGSVGElement[] {
   const [x = 0, top = 0, width = 0, height = 0] = (drawing.getAttribute("viewBox") ?? "")
@@ -11,6 +13,9 @@ export function cutForSheets(drawing: SVGSVGElement): readonly SVGSVGElement[] {
     .map(Number);
   // The drawing fills the sheet's width, so its own pixels are larger or smaller than the sheet's.
   const most = (sheet.height * width) / sheet.width;
+  const parts = drawing.querySelectorAll<SVGGElement>(":scope > g.keep");
+  if (parts.length > 1 && height > most / 2)
+    return cutBetween(drawing, [...parts], { x, top, width, height });
   if (!(height > most)) return [drawing];
   const bottom = top + height;
   const starts = [top, ...cutsBetween(spansOf(drawing), { top, bottom, most })];
@@ -20,6 +25,30 @@ export function cutForSheets(drawing: SVGSVGElement): readonly SVGSVGElement[] {
     piece.setAttribute("viewBox", `${x} ${from} ${width} ${to - from}`);
     piece.classList.add("sheet");
     // The words for who can't see it are said once.
+    if (index > 0) piece.setAttribute("aria-hidden", "true");
+    return piece;
+  });
+}
+
+/** A piece for each part that stays together, one under the other as they were. */
+function cutBetween(
+  drawing: SVGSVGElement,
+  parts: readonly SVGGElement[],
+  box: {
+    readonly x: number;
+    readonly top: number;
+    readonly width: number;
+    readonly height: number;
+  },
+): readonly SVGSVGElement[] {
+  const starts = parts.map((part, index) => (index === 0 ? box.top : part.getBBox().y - 2));
+  return parts.map((part, index) => {
+    const from = starts[index] ?? box.top;
+    const to = starts[index + 1] ?? box.top + box.height;
+    const piece = drawing.cloneNode(false) as SVGSVGElement;
+    piece.append(part.cloneNode(true));
+    piece.setAttribute("viewBox", `${box.x} ${from} ${box.width} ${to - from}`);
+    piece.classList.add("sheet");
     if (index > 0) piece.setAttribute("aria-hidden", "true");
     return piece;
   });

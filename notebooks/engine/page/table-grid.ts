@@ -1,6 +1,7 @@
 import type { PlacedProblem } from "./context.ts";
 import { button, el, freshId } from "./dom.ts";
 import { onPaper } from "./on-paper.ts";
+import { signAtSide } from "./side-sign.ts";
 import { markRows } from "./table-marks.ts";
 import { headingWords, isFigures, type Rows } from "./table-rows.ts";
 
@@ -45,7 +46,8 @@ export class TableGrid {
       this.body,
     );
     const region = { class: "scroll", role: "group", "aria-labelledby": captionId, tabindex: 0 };
-    this.element.append(el("div", region, table), this.pager);
+    const holder = el("div", region, table);
+    this.element.append(signAtSide(holder), holder, this.pager);
     this.body.addEventListener("input", (event) => this.onInput(event));
     this.body.addEventListener("keydown", (event) => this.onKey(event));
     this.body.addEventListener("paste", (event) => this.onPaste(event));

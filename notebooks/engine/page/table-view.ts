@@ -2,6 +2,7 @@ import type { Figure, Shown, ShownColumn } from "../types/index.ts";
 import { button, el, freshId } from "./dom.ts";
 import { figureNodes } from "./figure-text.ts";
 import { onPaper } from "./on-paper.ts";
+import { signAtSide } from "./side-sign.ts";
 
 type ShownTable = Extract<Shown, { readonly kind: "table" }>;
 
@@ -32,7 +33,7 @@ export class TableView {
   private bill = false;
 
   constructor() {
-    this.element.append(this.holder, this.foot);
+    this.element.append(signAtSide(this.holder), this.holder, this.foot);
     onPaper(this.element, {
       begin: () => this.draw(this.shown.rows.length),
       end: () => this.draw(this.count),
