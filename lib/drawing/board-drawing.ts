@@ -9,7 +9,7 @@ import { hatched } from "./marks.ts";
 import { letterItems, type PieceLetter, pieceLetters } from "./piece-letters.ts";
 import { defaultWidths, requireBoards, requireDrawable } from "./require-drawable.ts";
 import { scaleBar } from "./scale-bar.ts";
-import { box, type Drawing, picture, type Tree, words } from "./tree.ts";
+import { box, type Drawing, picture, svg, type Tree, words } from "./tree.ts";
 
 /** What is drawn: a board plan will do. */
 export interface DrawnPlan {
@@ -99,13 +99,14 @@ function sheet(given: Sheet): Tree {
   const severalSections = new Set(groups.map(({ section, timber }) => section + timber)).size > 1;
   let y = 16;
   for (const group of groups) {
-    parts.push(words("label strong", heading(group, severalSections), { x: 0, y }));
+    const title = words("label strong", heading(group, severalSections), { x: 0, y });
     y += broad ? 14 : 8;
-    for (const row of group.rows) {
+    for (const [at, row] of group.rows.entries()) {
       const drawn = broad
         ? broadRow(row, { left, y }, look, given)
         : narrowRow(row, { width, y }, look, given);
-      parts.push(...drawn.parts);
+      // On paper the drawing may be parted between such groups, and nowhere else.
+      parts.push(together(at === 0 ? [title, ...drawn.parts] : drawn.parts));
       y += drawn.height;
     }
     y += 22;
@@ -123,8 +124,13 @@ function sheet(given: Sheet): Tree {
     given.alternative,
     groups.length === 0
       ? [words("note", "No boards to cut.", { x: 0, y: 16 })]
-      : [...parts, ...bar, ...legend.parts],
+      : [...parts, together([...bar, ...legend.parts])],
   );
+}
+
+/** What stays on one sheet of paper. */
+function together(parts: readonly Tree[]): Tree {
+  return svg("g", { class: "keep" }, parts);
 }
 
 function heading(group: BoardGroup, severalSections: boolean): string {

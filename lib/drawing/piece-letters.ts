@@ -92,8 +92,11 @@ export function letterItems(
   options: { readonly units: UnitSystem; readonly bedsShown: number },
 ): readonly FlowItem[] {
   return [...letters].map(({ letter, length, words, beds, count }) => {
-    const listed = beds.length === 0 ? "" : `: ${namesInShort(beds, options.bedsShown)}`;
-    const text = ` ${count} × ${tapeLength(length, options.units)} ${words}${listed}`;
+    const listed = namesInShort(beds, options.bedsShown);
+    // A piece that is of no bed's frame is called by its own name alone.
+    const named = words === partWords.other && listed !== "" ? "" : words;
+    const said = [named, listed].filter((each) => each !== "").join(": ");
+    const text = ` ${count} × ${tapeLength(length, options.units)} ${said}`;
     return {
       width: textWidth(`${letter}${text}`, 13.5),
       draw: (x, y) => [
