@@ -52,6 +52,54 @@ describe("the shipped notebook on the command line", () => {
     expect((await run()).out).toMatch(/\$[\d,]+\.\d\d/);
   });
 
+  it("says how sure the total is, and what other choices would cost", async () => {
+    const names = ["total", "proofWords", "compared", "floors"];
+    const { total, proofWords, compared, floors } = await json(...cells(...names));
+    expect(proofWords).toMatch(/^No cheaper plan exists$|^At most \$[\d.]+ \(.* %\) above/);
+    const [own, ...others] = compared as readonly { choice: string; total: MoneyJson }[];
+    expect(own).toMatchObject({ choice: "this plan", total });
+    expect(others.length).toBeGreaterThan(3);
+    for (const row of others) {
+      if (typeof row.total !== "object") continue;
+      expect(cents(row.total), row.choice).toBeGreaterThanOrEqual(cents(total));
+    }
+    for (const { out, floor } of floors as readonly { out: string; floor: MoneyJson }[])
+      expect(out).toBe(cents(floor) > cents(total) ? "yes" : "no");
+  });
+
+  it("fetches no board that is too long for the car", async () => {
+    interface Row {
+      readonly yard: string;
+      readonly length: { readonly si: number };
+    }
+    const longest = async (...sets: string[]) => {
+      const { boards, ways } = await json(...sets, ...cells("boards", "ways"));
+      const fetched = new Set(
+        ways.flatMap((row: { yard: string; way: string }) =>
+          row.way === "fetched" ? row.yard : [],
+        ),
+      );
+      const rows: readonly Row[] = boards;
+      return Math.max(
+        0,
+        ...rows.flatMap(({ yard, length }) => (fetched.has(yard) ? length.si : [])),
+      );
+    };
+    expect(await longest()).toBeGreaterThan(9 * 0.3048);
+    expect(await longest("--set", "loadLength=9 ft")).toBeLessThanOrEqual(9 * 0.3048 + 1e-9);
+  });
+
+  it("buys nothing at a yard left out", async () => {
+    const { ways } = await json("--set", "yardsOut=birch", ...cells("ways"));
+    expect(ways.map(({ yard }: { yard: string }) => yard)).toEqual(["Alder"]);
+  });
+
+  it("names a yard left out that is none of the garden's", async () => {
+    const { code, err } = await run("--set", "yardsOut=Elm", ...cells("total"));
+    expect(code).not.toBe(0);
+    expect(err).toMatch(/Elm.*Alder or Birch/);
+  });
+
   it("gives one row for every board used, with its columns named", async () => {
     const { out } = await run("--csv", ...cells("cuts"));
     const [head = "", ...rows] = out.trim().split("\n");
