@@ -55,6 +55,17 @@ function liveCell(cell: CompiledCell): LiveCell {
   };
 }
 
+/**
+ * Which of two cells' long work goes first: what an answer that stays in sight rests on before all
+ * else, then as they stand in the program. The lower goes first.
+ */
+export function orderOf(id: CellId, cells: ReadonlyMap<CellId, LiveCell>): number {
+  const place = [...cells.keys()].indexOf(id);
+  const concerned = [id, ...downstream([id], cells)];
+  const inSight = concerned.some((each) => cells.get(each)?.cell.hints.pinned);
+  return inSight ? place : cells.size + place;
+}
+
 /** Takes in what a key of the cell gave. */
 export function tookValue(live: LiveCell, key: string, value: unknown): void {
   if (key === live.keys.formula) live.entry = isEntry(value) ? value : undefined;

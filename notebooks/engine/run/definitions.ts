@@ -16,6 +16,8 @@ export interface DefinitionsContext {
   progress(cell: CellId, words: string, fraction: number | undefined): void;
   calls(more: 1 | -1): void;
   wait(ms: number): Promise<void>;
+  /** Which cell's long work goes before another's. */
+  order(cell: CellId): number;
   /** Whether cells take each better result of long work as it comes, or the final one only. */
   readonly improving: boolean;
 }
@@ -104,11 +106,12 @@ export class Definitions {
   }
 
   #begin({ cell: { id } }: LiveCell): Run {
-    const { host, progress, calls, wait, improving } = this.#context;
+    const { host, progress, calls, wait, order, improving } = this.#context;
     return beginRun(host, {
       progress: (words, fraction) => progress(id, words, fraction),
       calls,
       wait,
+      order: () => order(id),
       improving,
     });
   }

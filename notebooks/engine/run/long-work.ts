@@ -30,6 +30,8 @@ export interface RunReports {
   calls(more: 1 | -1): void;
   /** Gives a promise that settles after so many milliseconds. */
   wait(ms: number): Promise<void>;
+  /** Which work goes before another: the lower. */
+  order(): number;
   /** Whether better results are of use before the final one. */
   readonly improving: boolean;
 }
@@ -93,9 +95,10 @@ class LiveRun implements Run {
 
   #control(call: Call): LongWorkControl {
     const { signal } = this.#ending;
-    const { progress, improving } = this.#reports;
+    const { progress, order, improving } = this.#reports;
     return {
       signal,
+      order: order(),
       progress(words, fraction) {
         if (!signal.aborted) progress(words, fraction);
       },

@@ -8,7 +8,7 @@ import type {
   Surroundings,
   Units,
 } from "../types/index.ts";
-import { failed, type LiveCell, liveCells, tookValue } from "./cell.ts";
+import { failed, type LiveCell, liveCells, orderOf, tookValue } from "./cell.ts";
 import { Definitions } from "./definitions.ts";
 import { createGraph, type Graph, type GraphEvents } from "./graph.ts";
 import { outlineOf } from "./outline.ts";
@@ -134,6 +134,7 @@ class LiveSession implements Session {
       progress: (id, words, fraction) => onProgress?.(id, words, fraction),
       calls: (more) => this.#rest.calls(more),
       wait,
+      order: (id) => orderOf(id, this.#cells),
       improving,
     });
     definitions.surroundings("units");

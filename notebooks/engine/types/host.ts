@@ -66,6 +66,8 @@ export interface CancelSignal {
 export interface LongWorkControl {
   readonly signal: CancelSignal;
   progress(words: string, fraction?: number): void;
+  /** Where it must wait its turn: the lower goes before, and takes the place of a higher. Default 0. */
+  readonly order?: number;
   /**
    * Takes a better complete result than those before, as plain data that does not change after.
    * Absent where only the last one counts.

@@ -101,7 +101,14 @@ export type FromRoom =
  * end. `stopped` is the end the reader made: the best result so far stands.
  */
 export type WorkMessage =
-  | { readonly step: "ask"; readonly id: number; readonly name: string; readonly data: unknown }
+  | {
+      readonly step: "ask";
+      readonly id: number;
+      readonly name: string;
+      readonly data: unknown;
+      /** The lower is worked out before the higher. */
+      readonly order: number;
+    }
   | { readonly step: "cancel"; readonly id: number }
   | {
       readonly step: "progress";

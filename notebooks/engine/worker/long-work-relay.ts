@@ -26,8 +26,9 @@ const mostWaiting = 64;
 const grace = 200;
 
 /**
- * Stands between the room and the worker for long work. Requests are worked out one after another;
- * one that is cancelled while it runs is told so, and where it does not hear, its worker is ended
+ * Stands between the room and the worker for long work. Requests are worked out one after another,
+ * by their order; one that is under way when a lower one comes makes room for it and begins anew
+ * after it, for which what the worker remembers helps. One that is cancelled while it runs is told so, and where it does not hear, its worker is ended
  * and a new one takes the next. Whoever asked hears no more of it either way.
  */
 export class LongWorkRelay {
@@ -58,8 +59,16 @@ export class LongWorkRelay {
       this.fail(request, "too much long work was asked for at once");
     else {
       this.waiting.push(request);
+      this.giveWay(request);
       this.next();
     }
+  }
+
+  private giveWay({ work: { order } }: SessionWork<Ask>): void {
+    const { running } = this;
+    if (!running || running.work.order <= order) return;
+    this.waiting.push(running);
+    this.leave();
   }
 
   /** The code and the solver have come. */
@@ -128,9 +137,11 @@ export class LongWorkRelay {
       this.asking = true;
       return;
     }
-    this.running = this.waiting.shift();
+    const first = this.waiting.reduce((a, b) => (b.work.order < a.work.order ? b : a));
+    this.waiting = this.waiting.filter((request) => request !== first);
+    this.running = first;
     this.worker ??= this.start(this.parts);
-    if (this.running) this.post({ kind: "work", work: this.running.work });
+    this.post({ kind: "work", work: first.work });
   }
 
   private post(message: ToLongWork): void {

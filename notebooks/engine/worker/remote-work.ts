@@ -45,7 +45,8 @@ export class RemoteWork {
         const id = this.count;
         this.waiting.set(id, { control, done, failed });
         control.signal.addEventListener("abort", () => this.cancel(id));
-        this.post({ kind: "work", session: 0, work: { step: "ask", id, name, data } });
+        const { order = 0 } = control;
+        this.post({ kind: "work", session: 0, work: { step: "ask", id, name, data, order } });
       });
   }
 

@@ -26,9 +26,10 @@ export function readRequest(data: unknown): SessionWork<Ask | Cancel> | undefine
   if (typeof message !== "object" || message === null || message.kind !== "work") return undefined;
   const { session, work } = message;
   if (typeof session !== "number" || typeof work !== "object" || work === null) return undefined;
-  const { step, id, name, data: given } = work as Partial<Ask>;
+  const { step, id, name, data: given, order = 0 } = work as Partial<Ask>;
   if (typeof id !== "number") return undefined;
   if ((step as string) === "cancel") return { kind: "work", session, work: { step: "cancel", id } };
   if (step !== "ask" || typeof name !== "string" || name.length > 100) return undefined;
-  return { kind: "work", session, work: { step, id, name, data: given } };
+  if (typeof order !== "number" || Number.isNaN(order)) return undefined;
+  return { kind: "work", session, work: { step, id, name, data: given, order } };
 }

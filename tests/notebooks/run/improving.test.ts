@@ -163,6 +163,20 @@ describe("long work that gets better", () => {
   });
 });
 
+describe("long work of several cells", () => {
+  it("goes by what stays in sight, then as the document has it", async () => {
+    const text =
+      cell("compared", 'plan("compared")') +
+      cell("drawn", 'plan("drawn")') +
+      cell("bought", 'plan("bought")') +
+      cell("total pinned", "bought + 1") +
+      cell("also pinned", 'plan("also")');
+    const { asked } = await started({}, text);
+    const byOrder = [...asked].sort((a, b) => (a.order ?? 0) - (b.order ?? 0));
+    expect(byOrder.map(({ data }) => data[0])).toEqual(["bought", "also", "compared", "drawn"]);
+  });
+});
+
 describe("long work that is stopped", () => {
   it("keeps the best result so far, says so, and can be started again", async () => {
     const { asked, session } = await started();

@@ -40,8 +40,8 @@ function relay() {
       return worker as unknown as Worker;
     },
   });
-  const ask = (id: number, session = 0) =>
-    made.asked({ kind: "work", session, work: { step: "ask", id, name: "plan", data: [] } });
+  const ask = (id: number, { session = 0, order = 0 } = {}) =>
+    made.asked({ kind: "work", session, work: { step: "ask", id, name: "plan", data: [], order } });
   const cancel = (id: number) =>
     made.asked({ kind: "work", session: 0, work: { step: "cancel", id } });
   const say = (data: unknown, at = workers.length - 1) => workers[at]?.onmessage?.({ data });
@@ -63,8 +63,8 @@ describe("the relay of long work", () => {
   it("works one after another and passes answers on with their session", () => {
     const { made, workers, answers, ask } = relay();
     made.ready("code", new ArrayBuffer(1));
-    ask(1, 7);
-    ask(2, 7);
+    ask(1, { session: 7 });
+    ask(2, { session: 7 });
     workers[0]?.onmessage?.({ data: { step: "done", id: 1, value: 34 } });
     expect(answers).toEqual([
       { kind: "work", session: 7, work: { step: "done", id: 1, value: 34 } },
@@ -88,6 +88,49 @@ describe("the relay of long work", () => {
       { step: "done", id: 1, value: 10 },
     ]);
     expect(workers[0]?.asked).toHaveLength(2);
+  });
+
+  it("takes what waits by its order, and what is of one order as it came", () => {
+    const { made, workers, ask, say } = relay();
+    ask(1, { order: 5 });
+    ask(2, { order: 3 });
+    ask(3, { order: 3 });
+    ask(4, { order: 9 });
+    made.ready("code", new ArrayBuffer(1));
+    for (const id of [2, 3, 1, 4]) say({ step: "done", id, value: id });
+    const ids = workers[0]?.asked.map((one) => (one as { work: { id: number } }).work.id);
+    expect(ids).toEqual([2, 3, 1, 4]);
+  });
+
+  it("lets what is under way make room for a lower order, and begins it anew after", () => {
+    const { made, workers, answers, ask, say } = relay();
+    made.ready("code", new ArrayBuffer(1));
+    ask(1, { order: 5 });
+    ask(2, { order: 5 });
+    expect(workers[0]?.got.at(-1)).toMatchObject({ work: { id: 1 } });
+    ask(3, { order: 2 });
+    expect(workers[0]?.got.at(-1)).toEqual({ kind: "cancel", id: 1 });
+    say({ step: "improved", id: 1, value: "late" });
+    say({ step: "failed", id: 1, message: "cancelled" });
+    expect(answers).toEqual([]);
+    expect(workers[0]?.got.at(-1)).toMatchObject({ work: { id: 3 } });
+    for (const id of [3, 2, 1]) say({ step: "done", id, value: id });
+    const done = answers.map((one) => (one as { work: { id: number } }).work.id);
+    expect([...done].sort()).toEqual([1, 2, 3]);
+    expect(done[0]).toBe(3);
+    expect(workers).toHaveLength(1);
+  });
+
+  it("forgets what made room and is then cancelled", () => {
+    const { made, workers, answers, ask, cancel, say } = relay();
+    made.ready("code", new ArrayBuffer(1));
+    ask(1, { order: 5 });
+    ask(2, { order: 1 });
+    cancel(1);
+    say({ step: "failed", id: 1, message: "cancelled" });
+    say({ step: "done", id: 2, value: 2 });
+    expect(workers[0]?.asked).toHaveLength(2);
+    expect(answers).toHaveLength(1);
   });
 
   it("tells the worker what is cancelled, hears no more of it, and takes the next when it has left off", () => {
@@ -176,6 +219,8 @@ describe("the relay of long work", () => {
       { kind: "work", session: 0, work: null },
       { kind: "work", session: 0, work: { step: "ask", id: "1", name: "plan" } },
       { kind: "work", session: 0, work: { step: "ask", id: 1, name: { toString: () => "plan" } } },
+      { kind: "work", session: 0, work: { step: "ask", id: 1, name: "plan", order: "first" } },
+      { kind: "work", session: 0, work: { step: "ask", id: 1, name: "plan", order: Number.NaN } },
       { kind: "work", session: 0, work: { step: "done", id: 1, value: 1 } },
       { kind: "start", code: ["steal()"] },
     ];

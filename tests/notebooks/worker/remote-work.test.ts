@@ -8,6 +8,7 @@ function remote() {
   const said: string[] = [];
   const better: unknown[] = [];
   const control = {
+    order: 7,
     improved: (value: unknown) => better.push(value),
     signal: {
       aborted: false,
@@ -28,7 +29,7 @@ describe("stand-ins for long work", () => {
       {
         kind: "work",
         session: 0,
-        work: { step: "ask", id: 1, name: "planBoards", data: [{ bed: "1" }] },
+        work: { step: "ask", id: 1, name: "planBoards", data: [{ bed: "1" }], order: 7 },
       },
     ]);
     made.answered({ step: "progress", id: 1, words: "12 patterns" });
