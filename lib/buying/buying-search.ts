@@ -33,6 +33,21 @@ interface Candidate {
   readonly fixed: number;
 }
 
+/** What is known once its boards have been looked at. */
+interface Looked {
+  readonly groups: readonly CuttingGroup[];
+  /** One for each group. */
+  readonly worths: readonly Relaxed["worth"][];
+  readonly floor: number;
+}
+
+/** A candidate that is still to be looked at or planned. */
+interface Open {
+  readonly candidate: Candidate;
+  readonly floor: number;
+  readonly looked?: Looked;
+}
+
 /** What the pieces became, and what was said about it. */
 export interface Prepared {
   readonly timbers: ChosenTimbers;
@@ -82,18 +97,47 @@ export class BuyingSearch {
     for (const group of everywhere) {
       boardsFloor += (await this.#floorOf(group)).worth.floor;
     }
-    for (const [n, candidate] of open.entries()) {
-      if (candidate.unsold > this.#unsold()) break;
-      await this.#pacer.spend(1);
-      this.#options.progress?.(this.#words(candidate), n / open.length);
-      const floor = boardsFloor + candidate.fixed;
-      this.#leastFloor = Math.min(...this.#floors.map((each) => each.floor), floor);
-      if (this.#tooDear(floor, candidate)) this.#dismiss(candidate, floor);
-      else await this.#tryWays(candidate);
-    }
+    await this.#lowestFirst(
+      open.map((candidate) => ({ candidate, floor: boardsFloor + candidate.fixed })),
+    );
     if (!this.#best) throw new ProblemError([this.#noPlan(everywhere)]);
     await this.#settleTies();
     return this.#describe(true);
+  }
+
+  /** Looks at the candidates, the one with the lowest floor first, until no other can be cheaper. */
+  async #lowestFirst(open: Open[]): Promise<void> {
+    for (let n = 0; open.length > 0; n++) {
+      open.sort((a, b) => b.candidate.unsold - a.candidate.unsold || b.floor - a.floor);
+      const now = open.pop() as Open;
+      const { candidate, floor, looked } = now;
+      if (candidate.unsold > this.#unsold()) break;
+      await this.#pacer.spend(1);
+      this.#leastFloor = Math.min(...this.#floors.map((each) => each.proven), floor);
+      if (this.#tooDear(floor, candidate)) this.#dismiss(candidate, floor);
+      else if (looked) {
+        this.#options.progress?.(this.#words(candidate), n / (n + open.length + 1));
+        await this.#tryWays(candidate, looked);
+      } else {
+        const found = await this.#lookAt(candidate);
+        if (found) open.push({ candidate, floor: Math.max(floor, found.floor), looked: found });
+      }
+    }
+  }
+
+  /** The floor under all plans with these yards in these ways; undefined where there is none. */
+  async #lookAt({ ways, fixed }: Candidate): Promise<Looked | undefined> {
+    const groups = this.#groups(ways);
+    if (!groups.every(holdsAll)) return undefined;
+    let floor = fixed;
+    const worths: Relaxed["worth"][] = [];
+    for (const group of groups) {
+      const relaxed = await this.#floorOf(group);
+      if (!relaxed.feasible) return undefined;
+      floor += relaxed.worth.floor;
+      worths.push(relaxed.worth);
+    }
+    return { groups, worths, floor };
   }
 
   /** How many needs the best so far leaves unsold. */
@@ -222,23 +266,10 @@ export class BuyingSearch {
   }
 
   /** Plans with these yards in these ways, where it can be done. */
-  async #tryWays(candidate: Candidate): Promise<void> {
+  async #tryWays(candidate: Candidate, looked: Looked): Promise<void> {
     const { ways, offers, goods, fixed } = candidate;
-    const groups = this.#groups(ways);
-    if (!groups.every(holdsAll)) return;
-    let floor = fixed;
-    const worths: Relaxed["worth"][] = [];
-    for (const group of groups) {
-      const relaxed = await this.#floorOf(group);
-      if (!relaxed.feasible) return;
-      floor += relaxed.worth.floor;
-      worths.push(relaxed.worth);
-    }
+    const { groups, worths, floor } = looked;
     const others = this.#fixedParts(candidate);
-    if (this.#tooDear(floor, candidate)) {
-      this.#dismiss(candidate, floor);
-      return;
-    }
     const plans = await this.#planGroups(groups, candidate);
     if (!plans) return;
     const basket = { ways, groups, uses: plans.map((plan) => plan.uses), goods };
