@@ -204,9 +204,11 @@ function groupOf(
   const mitreKerfU = Math.ceil((mitreFactor * kerfU) / stepU - 1e-9) * stepU;
   const classes = classesOf(pieces, { kerfU, mitreKerfU, shortfallU });
   // Where square and mitred pieces share a board, the board counts with the narrower cut: on the safe
-  // side by 0.41 kerf at most. So it does where offcuts are worth something: a floor has one cut.
+  // side by 0.41 kerf at most. So it does where offcuts are worth something, as a floor has one cut,
+  // and where the yard cuts boards, which it does square.
   const rests = restsOf(problem);
-  const extraU = rests === null && classes.every((each) => each.mitred) ? mitreKerfU : kerfU;
+  const oneCut = rests !== null || problem.cutAtYard === true;
+  const extraU = !oneCut && classes.every((each) => each.mitred) ? mitreKerfU : kerfU;
   const shortestU = Math.min(...classes.map((each) => each.leastU));
   const kinds = kindsOf(problem, offers, { extraU, squaringU, shortestU, freely });
   const part: CutPart = {

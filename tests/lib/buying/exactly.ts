@@ -92,16 +92,12 @@ export async function disagreements(problem: BuyingProblem): Promise<string[]> {
   }
   if (found.proof.kind !== "cheapest") said.push(found.proof.words);
   said.push(...validateBuyingPlan(problem, found).map(sentence));
-  said.push(...(await floorsTooHigh(whole, found, least.from)));
+  said.push(...floorsTooHigh(found, least.from));
   return said;
 }
 
 /** Floors above what buying at their yards, in their ways, costs at least. */
-async function floorsTooHigh(
-  problem: BuyingProblem,
-  plan: BuyingPlan,
-  least: Least,
-): Promise<string[]> {
+function floorsTooHigh(plan: BuyingPlan, least: Least): string[] {
   const nameOf = (ways: readonly (readonly [string, Way])[]) =>
     ways
       .map((each) => each.join(" "))

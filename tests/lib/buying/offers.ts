@@ -66,12 +66,14 @@ export function kindsOf(pieces: readonly Piece[], { boards }: BuyingProblem): Pi
   return [...found.values()].filter(({ demand }) => demand > 0);
 }
 
-/** The saw cut that a board's end saves: the wide one where all pieces are mitred and no offcut counts. */
+/**
+ * The saw cut that a board's end saves: the wide one where all pieces are mitred, no offcut counts
+ * and no yard cuts.
+ */
 function endCutU(pieces: readonly Piece[], { boards }: BuyingProblem): number {
   const isAllMitred = pieces.every(({ mitred, count }) => mitred === true || count === 0);
-  return isAllMitred && boards.offcuts === undefined
-    ? mitreU(boards.kerf.si)
-    : unitsOf(boards.kerf.si);
+  const oneCut = boards.offcuts !== undefined || boards.cutAtYard === true;
+  return isAllMitred && !oneCut ? mitreU(boards.kerf.si) : unitsOf(boards.kerf.si);
 }
 
 function cuttingsIn(
