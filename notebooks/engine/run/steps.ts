@@ -1,5 +1,8 @@
 import type { Call } from "./call.ts";
 
+/** Work that is done within so many milliseconds has no steps: what rests on it is spared them. */
+const patience = 120;
+
 /** The least time between two results of one call, in milliseconds. */
 const least = 250;
 
@@ -14,6 +17,7 @@ export class Steps {
   readonly #call: Call;
   readonly #wait: (ms: number) => Promise<void>;
   #seen = 0;
+  #gave = 0;
   #ended = false;
 
   constructor(call: Call, wait: (ms: number) => Promise<void>) {
@@ -29,9 +33,11 @@ export class Steps {
   async next(): Promise<IteratorResult<unknown>> {
     if (this.#ended) return { done: true, value: undefined };
     try {
-      if (this.#seen > 0) await this.#pace();
+      await Promise.race([this.#seen > 0 ? this.#pace() : this.#wait(patience), this.#call.result]);
       await this.#call.newerThan(this.#seen);
-      return { done: false, value: await this.#newest() };
+      const value = await this.#newest();
+      this.#gave = Date.now();
+      return { done: false, value };
     } catch (error) {
       this.#ended = true;
       throw error;
@@ -52,10 +58,7 @@ export class Steps {
 
   /** What rests on the last result is worked out before a timer can ring, so its time is known. */
   async #pace(): Promise<void> {
-    const began = Date.now();
-    const paced = this.#wait(0).then(() =>
-      this.#wait(Math.max(least, rest * (Date.now() - began))),
-    );
-    await Promise.race([paced, this.#call.result]);
+    await this.#wait(0);
+    await this.#wait(Math.max(least, rest * (Date.now() - this.#gave)));
   }
 }

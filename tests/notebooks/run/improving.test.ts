@@ -144,6 +144,8 @@ describe("long work that gets better", () => {
       values.push(session.value("a.md#cuts"));
     };
     for (let boards = 9_000; boards > 4_000; boards -= 1) asked[0]?.improved?.(boards);
+    // Work that is done at once has no steps.
+    for (const { go } of waits.splice(0)) go();
     await turn();
     values.push(session.value("a.md#cuts"));
     for (let boards = 4_000; boards > 1_000; boards -= 1) asked[0]?.improved?.(boards);
