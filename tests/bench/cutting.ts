@@ -9,6 +9,7 @@ import {
   times,
   validateBoardPlan,
 } from "../../lib/index.ts";
+import { clockWords, workedMs } from "./clock.ts";
 import { type Instance, readInstances } from "./read-instances.ts";
 import { ms, spread } from "./statistics.ts";
 
@@ -41,9 +42,9 @@ interface Outcome {
 
 async function outcomeOf(instance: Instance, solve: Solve): Promise<Outcome> {
   const problem = boardsOf(instance);
-  const started = performance.now();
+  const started = workedMs();
   const plan = await planBoards(problem, { solve });
-  const time = performance.now() - started;
+  const time = workedMs() - started;
   const [wrong] = validateBoardPlan(problem, plan);
   if (wrong) throw new Error(`${instance.name}: the plan does not hold at ${wrong.path.join(" ")}`);
   const above = plan.proof.kind === "bound" ? plan.proof.above.si : 0;
@@ -73,7 +74,7 @@ function lineOf({ name, bestKnown }: Instance, outcome: Outcome): string {
 export async function cutting(file: string): Promise<void> {
   const instances = readInstances(file);
   const solve = await highsSolver();
-  console.log(`cutting: ${instances.length} problems of ${file}, planned one after the other`);
+  console.log(`cutting: ${instances.length} problems of ${file}, ${clockWords}`);
   // The first plan of all would pay for loading and warming up.
   for (const first of instances.slice(0, 1)) await outcomeOf(first, solve);
   const outcomes: Outcome[] = [];
