@@ -96,13 +96,14 @@ export async function disagreements(problem: BuyingProblem): Promise<string[]> {
   return said;
 }
 
+const nameOf = (ways: readonly (readonly [string, Way])[]): string =>
+  ways
+    .map((each) => each.join(" "))
+    .sort()
+    .join(", ");
+
 /** Floors above what buying at their yards, in their ways, costs at least. */
 function floorsTooHigh(plan: BuyingPlan, least: Least): string[] {
-  const nameOf = (ways: readonly (readonly [string, Way])[]) =>
-    ways
-      .map((each) => each.join(" "))
-      .sort()
-      .join(", ");
   const said: string[] = [];
   for (const { yards, floor, certificate } of plan.floors) {
     const name = nameOf(yards.map(({ yard, way }) => [yard, way]));
@@ -117,19 +118,39 @@ function floorsTooHigh(plan: BuyingPlan, least: Least): string[] {
   return said;
 }
 
-/** The same for every choice of yards and ways by itself. */
+/** Every choice of yards, each gone to or bringing, by name. */
+function choices({ yards }: BuyingProblem): ReadonlyMap<string, Way>[] {
+  return yards.reduce<ReadonlyMap<string, Way>[]>(
+    (found, { yard, delivery }) =>
+      found.flatMap((ways) => [
+        ways,
+        new Map([...ways, [yard, "fetched"] as const]),
+        ...(delivery === undefined ? [] : [new Map([...ways, [yard, "delivered"] as const])]),
+      ]),
+    [new Map()],
+  );
+}
+
+/** Choices of yards and ways that have no floor, or one above what buying there costs at least. */
 export async function floorsAboveTheirLeast(problem: BuyingProblem): Promise<string[]> {
   const plan = await planned(problem);
   if (!isPlan(plan)) return [];
   const whole = joined(problem, plan);
+  const floors = new Map(
+    plan.floors.map(({ yards, floor }) => [
+      nameOf(yards.map(({ yard, way }) => [yard, way])),
+      floor.si * hundredThousandthsPerUnit,
+    ]),
+  );
   const said: string[] = [];
-  for (const { yards, floor } of plan.floors) {
-    const ways = new Map(yards.map(({ yard, way }) => [yard, way]));
+  for (const ways of choices(problem)) {
+    const name = nameOf([...ways]);
     const least = await leastBuying(whole, { ways, offcutsOf: "leastU" });
     if (least === undefined || least.notSold > plan.notSold.length) continue;
-    if (floor.si * hundredThousandthsPerUnit > least.hundredThousandths + hair) {
-      const name = yards.map(({ yard, way }) => `${yard} ${way}`).join(", ");
-      said.push(`${name}: a floor of ${floor.si} above ${least.hundredThousandths}`);
+    const floor = floors.get(name);
+    if (floor === undefined) said.push(`${name}: no floor`);
+    else if (floor > least.hundredThousandths + hair) {
+      said.push(`${name}: a floor of ${floor} above ${least.hundredThousandths}`);
     }
   }
   return said;
