@@ -36,7 +36,7 @@ export interface LoadOptions {
   /** The yards' terms, of which `payload` counts before the car's. Default: none. */
   readonly yards?: readonly YardTerms[];
   /** What the car carries in one trip. Default: everything. */
-  readonly carPayload?: Mass;
+  readonly carPayload?: Mass | undefined;
   /** Of masses and lengths that stand in words. Default: `us`. */
   readonly system?: UnitSystem;
 }

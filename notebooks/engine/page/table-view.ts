@@ -55,6 +55,11 @@ export class TableView {
     this.draw(this.count);
   }
 
+  /** On paper, what is bought has a box to tick: lines with a price, not any sum of money. */
+  private get ticked(): boolean {
+    return this.bill && this.shown.columns.some(({ key }) => key === "price");
+  }
+
   private get count(): number {
     const { length } = this.shown.rows;
     return this.open || length <= foldedFrom ? length : shownFolded;
@@ -77,7 +82,7 @@ export class TableView {
   private draw(count: number): void {
     const { rows, columns } = this.shown;
     this.body.replaceChildren(
-      ...rows.slice(0, count).map((row) => rowView(row, columns, this.bill)),
+      ...rows.slice(0, count).map((row) => rowView(row, columns, this.ticked)),
     );
   }
 }
@@ -95,7 +100,7 @@ function headView({ title, unit, align }: ShownColumn): HTMLElement {
 function rowView(
   row: readonly Figure[],
   columns: readonly ShownColumn[],
-  bill: boolean,
+  ticked: boolean,
 ): HTMLElement {
   const cells = columns.map(({ align, unit }, index) => {
     const figure = row[index];
@@ -103,7 +108,7 @@ function rowView(
     const nodes = figureNodes(text);
     const left = align === "left" ? (text.length > 24 ? "l long" : "l") : undefined;
     if (index > 0) return el("td", { class: left }, ...nodes);
-    const box = bill ? el("span", { class: "do", "aria-hidden": "true" }) : undefined;
+    const box = ticked ? el("span", { class: "do", "aria-hidden": "true" }) : undefined;
     return el("th", { scope: "row", class: left }, box, ...nodes);
   });
   return el("tr", {}, ...cells);
