@@ -3,12 +3,13 @@ import type { NotSold, YardReceipt } from "../cost/index.ts";
 import type { PriceIndex } from "../cost/price-index.ts";
 import type { Worth } from "../cutting/cut-model.ts";
 import { grainsPerMinor } from "../cutting/cut-part.ts";
+import { patternRest } from "../cutting/pattern-cost.ts";
 import { assemblePlan } from "../lumber/assemble-plan.ts";
 import type { SplicedPiece } from "../lumber/board-plan.ts";
 import { certify, grainsToMoney } from "../lumber/certify.ts";
-import type { Certificate, PlanProof } from "../lumber/index.ts";
+import type { BoardPlan, Certificate, PlanProof } from "../lumber/index.ts";
 import type { CuttingGroup } from "../lumber/make-groups.ts";
-import { moneyDimension, printQuantity, quantity, sumOf } from "../measure/index.ts";
+import { minorDigits, moneyDimension, printQuantity, quantity, sumOf } from "../measure/index.ts";
 import type { BuyingPlan, BuyingProof, YardsFloor } from "./buying-plan.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
 import { receiptsOf } from "./receipts.ts";
@@ -47,9 +48,22 @@ export interface Found {
   readonly difference: number;
 }
 
-function proofOf(problem: BuyingProblem, found: Found, total: number): BuyingProof {
-  const { best, floor } = found;
-  const above = Math.max(0, best.weighed.grains - floor);
+/**
+ * How far the plan is above the floor, as its boards are laid: where a piece that patterns give too
+ * often is left off a board that was to leave an offcut, that offcut is not there.
+ */
+function aboveFloor(problem: BuyingProblem, { best, floor }: Found, boards: BoardPlan): number {
+  const { groups, uses } = best.basket;
+  let planned = 0;
+  for (const [g, { part }] of groups.entries()) {
+    for (const { pattern, boards: n } of uses[g] ?? []) planned += n * patternRest(part, pattern);
+  }
+  const perUnit = grainsPerMinor * 10 ** minorDigits(problem.currency);
+  const missing = Math.max(0, planned - boards.offcutWorth.si * perUnit);
+  return Math.max(0, best.weighed.grains + missing - floor);
+}
+
+function proofOf(problem: BuyingProblem, above: number, total: number): BuyingProof {
   if (above < grainsPerMinor) return { kind: "cheapest", words: "No cheaper plan exists" };
   const money = grainsToMoney(problem.currency)(Math.ceil(above / grainsPerMinor) * grainsPerMinor);
   const share = total > 0 ? Math.min(1, money.si / total) : 1;
@@ -105,13 +119,10 @@ export function describePlan(problem: BuyingProblem, found: Found): BuyingPlan {
   const own = found.floors.find((each) => each.ways === basket.ways);
   const empty = { ways: basket.ways, floor: 0, groups: [], others: [], proven: 0 };
   const certificate = certificateOf(problem, own?.groups ? own : empty);
-  const above = Math.max(0, found.best.weighed.grains - found.floor);
   const money = grainsToMoney(problem.currency);
-  const proof: PlanProof =
-    above < grainsPerMinor ? { kind: "optimal" } : { kind: "bound", above: money(above) };
-  const boards = assemblePlan(problem.boards, {
+  const laid = assemblePlan(problem.boards, {
     chosen: basket.groups.map((group, g) => ({ group, uses: basket.uses[g] ?? [] })),
-    proof,
+    proof: { kind: "optimal" },
     certificate,
     spliced: found.spliced,
     remarks: found.remarks,
@@ -119,6 +130,10 @@ export function describePlan(problem: BuyingProblem, found: Found): BuyingPlan {
       basket.ways.filter((own) => leastOrderCents(own) > 0).map(({ terms }) => terms.yard),
     ),
   });
+  const above = aboveFloor(problem, found, laid);
+  const proof: PlanProof =
+    above < grainsPerMinor ? { kind: "optimal" } : { kind: "bound", above: money(above) };
+  const boards: BoardPlan = { ...laid, proof };
   const receipts = receiptsOf(problem, basket.ways, { boards, goods: basket.goods }).sort(
     (a, b) => boardsFirst(a) - boardsFirst(b),
   );
@@ -135,7 +150,7 @@ export function describePlan(problem: BuyingProblem, found: Found): BuyingPlan {
       .map(({ terms, way }) => ({ yard: terms.yard, way })),
     notSold: notSold(problem, found),
     total,
-    proof: proofOf(problem, found, total.si),
+    proof: proofOf(problem, above, total.si),
     floors: floorsOf(problem, found),
   };
 }
