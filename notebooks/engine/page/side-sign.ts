@@ -7,6 +7,8 @@ import { el } from "./dom.ts";
 export function signAtSide(holder: HTMLElement): HTMLElement {
   const sign = el("p", { class: "aside-more" });
   const look = () => {
+    // On paper nothing scrolls, and what changes while sheets are counted miscounts them.
+    if (matchMedia("print").matches) return;
     const { scrollWidth, clientWidth, scrollLeft } = holder;
     const hidden = scrollWidth - clientWidth;
     const isRight = hidden - scrollLeft > 2;

@@ -4,6 +4,7 @@ import { button, el } from "./dom.ts";
 import { figureNodes } from "./figure-text.ts";
 import { flagMark } from "./marks.ts";
 import { mainFigure } from "./moves.ts";
+import { onPaper } from "./on-paper.ts";
 
 const most = 7;
 
@@ -57,6 +58,13 @@ export class Tally {
     };
     openWhenWide();
     this.wide.addEventListener("change", openWhenWide);
+    // Opened before the sheets are counted: the medium changes after, and the last sheet was lost.
+    onPaper(this.box, {
+      begin: () => {
+        this.box.open = true;
+      },
+      end: openWhenWide,
+    });
     this.box.addEventListener("toggle", () => this.showMore());
     this.listenToClose();
   }
