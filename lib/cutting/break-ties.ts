@@ -34,6 +34,7 @@ export async function breakTies(
   const boards = plan.uses.reduce((sum, use) => sum + use.boards, 0);
   const pieces = part.classes.reduce((sum, each) => sum + each.demand, 0);
   const free = part.kinds.every((kind) => kind.cost === 0);
+  if (part.classes.length > 250) return plan;
   if (boards <= 1 && !plan.uses.some((use) => isTight(part, use.pattern))) return plan;
   const settled = asUsed(part, plan.uses);
   const lossAtMost = plan.cost - plan.worth.floor + (free ? 0 : grainsPerMinor / 1000);

@@ -79,7 +79,11 @@ export const leastSizes = (part: CutPart): readonly number[] =>
 export const fullSizes = (part: CutPart): readonly number[] =>
   part.classes.map((each) => each.fullU);
 
-export const patternKey = ({ kind, counts }: Pattern): string => `${kind}:${counts.join()}`;
+export function patternKey({ kind, counts }: Pattern): string {
+  let key = `${kind}:`;
+  for (let i = 0; i < counts.length; i++) if (counts[i] !== 0) key += `${i}x${counts[i]},`;
+  return key;
+}
 
 /** What is left of a board (or a part of one) that holds so much, the last saw cut taken off. */
 export function restGrains(part: CutPart, roomU: number, usedU: number): number {

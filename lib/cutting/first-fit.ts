@@ -119,7 +119,7 @@ export function firstFit(part: CutPart): readonly PatternUse[] | undefined {
     shrink(part, boards);
     return [plain, asPlan(boards)];
   });
-  const mixed = part.classes.length * part.kinds.length < 20_000 ? fillBest(part) : undefined;
+  const mixed = part.classes.length * part.kinds.length < 3000 ? fillBest(part) : undefined;
   return cheapest(part, mixed ? [...plans, mixed] : plans);
 }
 

@@ -57,11 +57,14 @@ export function planCost(part: CutPart, uses: readonly PatternUse[]): number {
 
 /** Whether a plan makes all pieces and keeps to what there is of each kind. */
 export function isPlan(part: CutPart, uses: readonly PatternUse[]): boolean {
-  const enough = part.classes.every(
-    ({ demand }, i) =>
-      uses.reduce((sum, { pattern, boards }) => sum + boards * (pattern.counts[i] ?? 0), 0) >=
-      demand,
-  );
+  const made = new Float64Array(part.classes.length);
+  for (const { pattern, boards } of uses) {
+    const { counts } = pattern;
+    for (let i = 0; i < counts.length; i++) {
+      if (counts[i] !== 0) made[i] = (made[i] ?? 0) + boards * (counts[i] ?? 0);
+    }
+  }
+  const enough = part.classes.every(({ demand }, i) => (made[i] ?? 0) >= demand);
   return (
     enough &&
     boardsUsed(part, uses).every((boards, i) => {

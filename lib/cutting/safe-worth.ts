@@ -1,5 +1,5 @@
-import type { CutModel, Worth } from "./cut-model.ts";
-import { isEndless, restGrains } from "./cut-part.ts";
+import { aloneModel, type CutModel, type Worth } from "./cut-model.ts";
+import { type CutPart, isEndless, restGrains } from "./cut-part.ts";
 import type { Fillings, FillingTable } from "./filling-table.ts";
 
 /** What a relaxed programme says rows are worth, in grains. */
@@ -124,4 +124,18 @@ export function safeWorth(model: CutModel, tables: readonly FillingTable[], raw:
   }
   const worth = { values, links, breaks, prices, fillings: allFillings };
   return { ...worth, floor: floorOf(model, worth) };
+}
+
+/** The plainest values: every piece by its length, at the rate of the board that is cheapest by length. */
+export function worthByLength(part: CutPart): Worth {
+  const rates = part.kinds.flatMap((kind) =>
+    kind.bought && kind.supply > 0 ? [kind.cost / kind.capacityU] : [],
+  );
+  const rate = rates.length > 0 && part.rests === null ? Math.min(...rates) : 0;
+  const values = [part.classes.map((each) => Math.floor(each.leastU * rate))];
+  const fillings = [part.kinds.map((kind) => kind.capacityU * rate)];
+  const prices = [part.kinds.map((kind) => kind.cost)];
+  const breaks = [part.kinds.map(() => 0)];
+  const worth = { values, links: [], breaks, prices, fillings };
+  return { ...worth, floor: floorOf(aloneModel(part), worth) };
 }

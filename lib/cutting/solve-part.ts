@@ -1,15 +1,23 @@
 import { costStep } from "./cost-step.ts";
 import { aloneModel, type Worth } from "./cut-model.ts";
-import { type CutPart, grainsPerMinor, type Pattern, type PatternUse } from "./cut-part.ts";
+import {
+  type CutPart,
+  grainsPerMinor,
+  longestU,
+  type Pattern,
+  type PatternUse,
+} from "./cut-part.ts";
 import { cutProgram } from "./cut-program.ts";
 import { dive } from "./dive.ts";
 import { firstFit } from "./first-fit.ts";
 import { improvePlan } from "./improve-plan.ts";
+import { mergedSizes, unmerged } from "./merged-sizes.ts";
 import { nearPatterns } from "./near-patterns.ts";
 import type { Pacer } from "./pacer.ts";
 import { cheapest, gathered, planCost } from "./pattern-cost.ts";
 import { type Relaxed, relax } from "./relaxed.ts";
 import { roundedOff } from "./round-off.ts";
+import { worthByLength } from "./safe-worth.ts";
 import type { Solve } from "./solver.ts";
 import { countsBoards, wholeBoards } from "./whole-boards.ts";
 
@@ -168,10 +176,41 @@ async function polish(search: Search, pieces: number): Promise<boolean> {
   return search.proven;
 }
 
+// Past so many different lengths, neighbours are taken together.
+const classesAtMost = 250;
+const mergedClasses = 150;
+
 /** The relaxed plan of a part: its floor, and the patterns to begin with. */
 export async function relaxPart(part: CutPart, pacer: Pacer): Promise<Relaxed> {
+  if (part.classes.length > classesAtMost) return relaxMerged(part, pacer);
   const start = [firstFit(part)?.map((use) => use.pattern) ?? []];
   return relax(aloneModel(part), { pacer, start });
+}
+
+/** A floor with the values of neighbouring lengths alike: any filling was one of shorter pieces too. */
+async function relaxMerged(part: CutPart, pacer: Pacer): Promise<Relaxed> {
+  const { part: shorter, into } = mergedSizes(part, mergedClasses, "shortest");
+  const relaxed = await relaxPart(shorter, pacer);
+  const own = relaxed.worth.values[0] ?? [];
+  const merged = { ...relaxed.worth, values: [into.map((at) => own[at] ?? 0)] };
+  const byLength = worthByLength(part);
+  const worth = byLength.floor > merged.floor ? byLength : merged;
+  return { ...relaxed, patterns: [[]], shares: [[]], worth };
+}
+
+/** A plan of very many lengths: neighbours as long as the longest of them. */
+async function solveMerged(search: Search): Promise<PartPlan | undefined> {
+  const { part, options } = search;
+  const merged = mergedSizes(part, mergedClasses, "longest");
+  const longest = Math.max(0, ...part.kinds.map(longestU));
+  if (merged.part.classes.every((each) => each.leastU <= longest)) {
+    const relaxed = await relaxPart(merged.part, options.pacer);
+    const [patterns = [], shares = []] = [relaxed.patterns[0], relaxed.shares[0]];
+    const plans = relaxed.feasible ? roundedOff(merged.part, patterns, shares) : [];
+    const best = cheapest(merged.part, plans);
+    if (best) search.take(unmerged(part, merged, best));
+  }
+  return search.plan();
 }
 
 /**
@@ -191,6 +230,7 @@ export async function solvePart(
   const search = new Search(part, relaxed, options);
   search.take(hand, ...roundedOff(part, relaxed.patterns[0] ?? [], relaxed.shares[0] ?? []));
   if (search.proven) return search.plan();
+  if (part.classes.length > classesAtMost) return solveMerged(search);
   const pieces = part.classes.reduce((sum, each) => sum + each.demand, 0);
   const easy = part.classes.length <= 20 || pieces <= 60;
   if (easy && (await chooseNear(search, nearAtMost))) return search.plan();

@@ -95,13 +95,15 @@ function dealer(group: CuttingGroup, counts: readonly number[]) {
   );
   const next = queues.map(() => 0);
   const deal = (own: readonly number[]): LaidPiece[] =>
-    order.flatMap(({ place }) =>
-      Array.from({ length: own[place] ?? 0 }, () => {
-        const entry = queues[place]?.[next[place] ?? 0] ?? 0;
-        next[place] = (next[place] ?? 0) + 1;
-        return { place, entry };
-      }),
-    );
+    order
+      .filter(({ place }) => (own[place] ?? 0) > 0)
+      .flatMap(({ place }) =>
+        Array.from({ length: own[place] ?? 0 }, () => {
+          const entry = queues[place]?.[next[place] ?? 0] ?? 0;
+          next[place] = (next[place] ?? 0) + 1;
+          return { place, entry };
+        }),
+      );
   return ({ board }: { readonly board: Counted }): LaidBoard => {
     const two = firstPart(group, board);
     if (two === null) return { kind: board.kind, pieces: deal(board.counts), first: null };
