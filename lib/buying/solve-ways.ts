@@ -10,7 +10,7 @@ import type { CuttingGroup } from "../lumber/make-groups.ts";
 import { type Basket, type Weighed, weigh } from "./basket.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
 import type { GoodsOffer } from "./goods-offers.ts";
-import { tripGrains } from "./tariff.ts";
+import { leastOrderCents, tripGrains } from "./tariff.ts";
 import { floorParts, type TripModel, type TripRange, tripModel } from "./trip-model.ts";
 import type { YardWay } from "./ways.ts";
 
@@ -113,7 +113,24 @@ export class TripSearch {
       floor = Math.min(floor, done);
     }
     for (const each of open) floor = Math.min(floor, each.floor);
+    if (this.#leavesOutFillers()) floor = Math.min(floor, this.root?.floor ?? 0);
     return { best: this.best, floor, root: this.root };
+  }
+
+  /**
+   * Whether an order may be made large enough by boards on which no piece fits: they are in no
+   * pattern, so no more is known than the first floor says.
+   */
+  #leavesOutFillers(): boolean {
+    if (this.#apart?.weighed.isEnough !== false) return false;
+    const { problem, ways, groups } = this.#given;
+    const orders = new Set(
+      ways.filter((own) => leastOrderCents(own) > 0).map(({ terms }) => terms.yard),
+    );
+    const planned = new Set(groups.flatMap(({ kinds }) => kinds.flatMap((kind) => kind.stock)));
+    return problem.boards.stock.some(
+      ({ yard }, row) => yard !== null && orders.has(yard) && !planned.has(row),
+    );
   }
 
   #tooDear(floor: number): boolean {

@@ -74,7 +74,9 @@ export function cutProgram(
     const kindRows = part.kinds.map((kind, k) => {
       const bundled = kind.step > 1;
       // A bound on every column: without one the solver has called dearer plans the cheapest.
-      const atMost = Math.min(kind.supply, Math.max(pieces, kind.from, kind.least));
+      // Where links ask for more, as an order does, boards may be bought that no piece needs.
+      const spare = model.links.length > 0 ? 20 : 0;
+      const atMost = Math.min(kind.supply, Math.max(pieces, kind.from, kind.least) + spare);
       const most = bundled ? 0 : kind.supply;
       const row = Number.isFinite(most) ? rows.add(none, most) : -1;
       const least = kind.least > 0 ? rows.add(kind.least, free) : -1;
@@ -148,7 +150,7 @@ function breakRows(
   if (kind.from <= 1) return [];
   const enough = rows.add(0, free);
   const ifAny = rows.add(none, 0);
-  const most = Math.min(kind.supply, Math.max(pieces, kind.from));
+  const most = Math.min(kind.supply, Math.max(pieces, kind.from) + 20);
   const entries = [
     { row: enough, amount: -kind.from },
     { row: ifAny, amount: -most },
