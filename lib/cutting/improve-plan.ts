@@ -6,6 +6,7 @@ import type { Pacer } from "./pacer.ts";
 import { gathered, patternRest, planCost } from "./pattern-cost.ts";
 import { relax } from "./relaxed.ts";
 import { restOfPart, stillNeeded, withoutDone } from "./rest-of-part.ts";
+import { sequence } from "./sequence.ts";
 import type { Solve } from "./solver.ts";
 
 /** How a plan is improved. */
@@ -21,17 +22,6 @@ export interface ImproveOptions {
   readonly rounds: number;
   /** How many pieces are planned anew at a time. */
   readonly pieces: number;
-}
-
-/** Numbers from 0 to 1 that look like chance and are the same every time (mulberry32). */
-function sequence(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
 }
 
 const piecesOf = ({ counts }: Pattern) => counts.reduce((sum, count) => sum + count, 0);

@@ -1,3 +1,4 @@
+import { correctedValues } from "./corrected-values.ts";
 import { costStep } from "./cost-step.ts";
 import { aloneModel, type Worth } from "./cut-model.ts";
 import {
@@ -159,10 +160,15 @@ async function countFirst(search: Search): Promise<boolean> {
     const how = { ...options, ...each, work: diveWork, whole: part };
     search.take(await dive({ ...part, kinds }, found.relaxed, how));
     if (search.proven) return true;
+    const goal = search.floor + search.improvement - 1;
+    const passes = { pacer: options.pacer, goal, passes: 100, work: correctWork };
+    search.take(await correctedValues({ ...part, kinds }, passes));
+    if (search.proven) return true;
   }
   return false;
 }
 
+const correctWork = 3e7;
 const countRounds = 60;
 
 /** Takes some of the boards apart again and again. */
