@@ -15,12 +15,18 @@ const rules: Readonly<Record<string, Allowed>> = {
   "lib/measure": { parts: ["lib/check"], packages: [] },
   "lib/table": { parts: ["lib/check", "lib/measure"], packages: [] },
   "lib/safety": { parts: ["lib/check", "lib/measure"], packages: [] },
+  "lib/cutting": { parts: [], packages: [] },
   ...Object.fromEntries(
     ["lumber", "fasteners", "liner", "soil", "compost", "mulch"].map((trade) => [
       `lib/${trade}`,
       { parts: ["lib/check", "lib/measure", "lib/table", "lib/safety"], packages: [] },
     ]),
   ),
+  // How boards are cut is worked out in plain numbers below.
+  "lib/lumber": {
+    parts: ["lib/check", "lib/measure", "lib/table", "lib/safety", "lib/cutting"],
+    packages: [],
+  },
   "lib/cost": {
     parts: [
       "lib/check",
@@ -30,6 +36,19 @@ const rules: Readonly<Record<string, Allowed>> = {
       "lib/soil",
       "lib/lumber",
       "lib/liner",
+    ],
+    packages: [],
+  },
+  "lib/buying": {
+    parts: [
+      "lib/check",
+      "lib/measure",
+      "lib/table",
+      "lib/safety",
+      "lib/cutting",
+      "lib/lumber",
+      "lib/liner",
+      "lib/cost",
     ],
     packages: [],
   },
