@@ -109,6 +109,8 @@ function rowView(
     const left = align === "left" ? (text.length > 24 ? "l long" : "l") : undefined;
     if (index > 0) return el("td", { class: left }, ...nodes);
     const box = ticked ? el("span", { class: "do", "aria-hidden": "true" }) : undefined;
+    // A row that goes on with what the row above names has no name of its own.
+    if (text === "") return el("td", { class: left }, box);
     return el("th", { scope: "row", class: left }, box, ...nodes);
   });
   return el("tr", {}, ...cells);
