@@ -1,7 +1,7 @@
 import { ProblemError, type Remark } from "../check/index.ts";
 import type { PriceIndex } from "../cost/price-index.ts";
 import { breakTies } from "../cutting/break-ties.ts";
-import { grainsPerMinor, longestU } from "../cutting/cut-part.ts";
+import { grainsPerMinor } from "../cutting/cut-part.ts";
 import { firstFit } from "../cutting/first-fit.ts";
 import { Pacer } from "../cutting/pacer.ts";
 import type { Relaxed } from "../cutting/relaxed.ts";
@@ -10,28 +10,23 @@ import { solveWithBreaks, unbroken } from "../cutting/with-breaks.ts";
 import type { SplicedPiece } from "../lumber/board-plan.ts";
 import type { ChosenTimbers } from "../lumber/choose-timber.ts";
 import { noPlanProblem, piecesThatFitNothing } from "../lumber/explain-failure.ts";
-import { type CuttingGroup, makeGroups } from "../lumber/make-groups.ts";
-import { offersOf } from "../lumber/offers.ts";
+import type { CuttingGroup } from "../lumber/make-groups.ts";
 import { groupKey } from "../lumber/plan-boards.ts";
 import { type Basket, weigh } from "./basket.ts";
 import type { BuyingOptions } from "./buying-options.ts";
 import type { BuyingPlan } from "./buying-plan.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
+import {
+  type Candidate,
+  candidatesOf,
+  fixedParts,
+  groupsAt,
+  groupsEverywhere,
+  holdsAll,
+  tripsCostNothing,
+} from "./candidates.ts";
 import { describePlan, type FloorFound } from "./describe-plan.ts";
-import { cheapestOffers, type GoodsOffer, goodsOffers } from "./goods-offers.ts";
 import { type Offered, TripSearch } from "./solve-ways.ts";
-import { deliveryGrains, leastOrderCents, payloadKg, taxedAt, tripGrains } from "./tariff.ts";
-import { allWays, wayAt, type YardWay } from "./ways.ts";
-
-/** A choice of yards and ways, with what is known before boards are planned. */
-interface Candidate {
-  readonly ways: readonly YardWay[];
-  readonly offers: readonly (readonly GoodsOffer[])[];
-  readonly goods: readonly GoodsOffer[];
-  readonly unsold: number;
-  /** Goods, one trip or one delivery for each yard, in grains. */
-  readonly fixed: number;
-}
 
 /** What is known once its boards have been looked at. */
 interface Looked {
@@ -60,6 +55,17 @@ const difference = grainsPerMinor / 100;
 
 const handTries = 12;
 
+// Floors are remembered for as long as the plans they belong to.
+const relaxedBefore = new WeakMap<object, Map<string, Relaxed>>();
+const relaxedAtMost = 400;
+
+function relaxedWith(remembered: object): Map<string, Relaxed> {
+  const known = relaxedBefore.get(remembered) ?? new Map<string, Relaxed>();
+  if (known.size > relaxedAtMost) known.clear();
+  relaxedBefore.set(remembered, known);
+  return known;
+}
+
 /** The search for the cheapest plan over all yards and ways. */
 export class BuyingSearch {
   readonly #problem: BuyingProblem;
@@ -68,7 +74,7 @@ export class BuyingSearch {
   readonly #options: BuyingOptions;
   readonly #pacer: Pacer;
   readonly #remembered: Map<string, PartPlan>;
-  readonly #relaxed = new Map<string, Relaxed>();
+  readonly #relaxed: Map<string, Relaxed>;
   readonly #floors: FloorFound[] = [];
   #best: Offered | undefined;
   #leastFloor = 0;
@@ -86,12 +92,13 @@ export class BuyingSearch {
     const { signal, pause, remembered = new Map() } = options;
     this.#pacer = new Pacer({ signal, pause });
     this.#remembered = remembered;
+    this.#relaxed = relaxedWith(remembered);
   }
 
   async run(): Promise<BuyingPlan> {
-    const everywhere = this.#groupsEverywhere();
+    const everywhere = groupsEverywhere(this.#problem, this.#prepared.timbers);
     this.#refuseWhatFitsNothing(everywhere);
-    const open = this.#candidates();
+    const open = candidatesOf(this.#problem, this.#index);
     this.#byHand(open);
     let boardsFloor = 0;
     for (const group of everywhere) {
@@ -120,14 +127,17 @@ export class BuyingSearch {
         await this.#tryWays(candidate, looked);
       } else {
         const found = await this.#lookAt(candidate);
-        if (found) open.push({ candidate, floor: Math.max(floor, found.floor), looked: found });
+        if (!found) continue;
+        open.push({ candidate, floor: Math.max(floor, found.floor), looked: found });
+        // From here on the plan by hand can be told with how far at most it is from the cheapest.
+        if (n === 0) this.#tell();
       }
     }
   }
 
   /** The floor under all plans with these yards in these ways; undefined where there is none. */
   async #lookAt({ ways, fixed }: Candidate): Promise<Looked | undefined> {
-    const groups = this.#groups(ways);
+    const groups = groupsAt(this.#problem, this.#prepared.timbers, ways);
     if (!groups.every(holdsAll)) return undefined;
     let floor = fixed;
     const worths: Relaxed["worth"][] = [];
@@ -144,49 +154,6 @@ export class BuyingSearch {
   #unsold(): number {
     const best = this.#best;
     return best ? this.#problem.needs.length - best.basket.goods.length : Number.POSITIVE_INFINITY;
-  }
-
-  #candidates(): Candidate[] {
-    const { yards } = this.#problem;
-    const open = allWays(yards).map((ways): Candidate => {
-      const offers = goodsOffers(this.#problem, ways, this.#index);
-      const goods = cheapestOffers(offers);
-      const fixed = ways.reduce(
-        (sum, { terms, way }) =>
-          sum + (way === "fetched" ? tripGrains(terms) : deliveryGrains(terms, this.#problem)),
-        goods.reduce((sum, each) => sum + each.grains, 0),
-      );
-      return { ways, offers, goods, fixed, unsold: offers.length - goods.length };
-    });
-    return open.sort((a, b) => a.unsold - b.unsold || a.fixed - b.fixed);
-  }
-
-  #groups(ways: readonly YardWay[]): CuttingGroup[] {
-    const { boards } = this.#problem;
-    const offers = offersOf(boards, (yard) => {
-      const own = wayAt(ways, yard);
-      if (!own) return { open: false, byCar: true, taxed: 1 };
-      return {
-        open: true,
-        byCar: own.way === "fetched",
-        taxed: taxedAt(own.terms, this.#problem),
-      };
-    });
-    // A longer board weighs more, and another yard's car carries it; a dearer one makes a larger order.
-    const freely = ways.every(
-      (own) => !Number.isFinite(payloadKg(own, this.#problem)) && leastOrderCents(own) === 0,
-    );
-    return makeGroups(boards, this.#prepared.timbers, offers, freely);
-  }
-
-  /** Every yard open in its freest way: what does not fit here fits nowhere. */
-  #groupsEverywhere(): CuttingGroup[] {
-    return this.#groups(
-      this.#problem.yards.map((terms) => ({
-        terms,
-        way: terms.delivery === undefined ? "fetched" : "delivered",
-      })),
-    );
   }
 
   #refuseWhatFitsNothing(groups: readonly CuttingGroup[]): void {
@@ -210,7 +177,7 @@ export class BuyingSearch {
     for (const { ways, goods } of open
       .filter((each) => each.unsold === least)
       .slice(0, handTries)) {
-      const groups = this.#groups(ways);
+      const groups = groupsAt(this.#problem, this.#prepared.timbers, ways);
       const uses = groups.map((group) => firstFit(group.part));
       if (!uses.every((each) => each !== undefined)) continue;
       this.#take({ ways, groups, uses: uses as Basket["uses"], goods });
@@ -269,7 +236,7 @@ export class BuyingSearch {
   async #tryWays(candidate: Candidate, looked: Looked): Promise<void> {
     const { ways, offers, goods, fixed } = candidate;
     const { groups, worths, floor } = looked;
-    const others = this.#fixedParts(candidate);
+    const others = fixedParts(this.#problem, candidate);
     const plans = await this.#planGroups(groups, candidate);
     if (!plans) return;
     const basket = { ways, groups, uses: plans.map((plan) => plan.uses), goods };
@@ -277,7 +244,7 @@ export class BuyingSearch {
     const apartFloor = plans.reduce((sum, plan) => sum + plan.floor, fixed);
     const isApart = offered.weighed.isEnough && offered.weighed.trips.every((trips) => trips <= 1);
     if (this.#takeOffered(offered)) this.#tell();
-    if (isApart || this.#tripsCostNothing(ways)) {
+    if (isApart || tripsCostNothing(this.#problem, ways)) {
       const own = groups.map((group, g) => ({
         group,
         worth: worths[g] as Relaxed["worth"],
@@ -306,12 +273,6 @@ export class BuyingSearch {
     this.#floors.push({ ways, groups: own, ...told, proven: found.floor });
   }
 
-  #tripsCostNothing(ways: readonly YardWay[]): boolean {
-    return ways.every(
-      (own) => own.way === "fetched" && !Number.isFinite(payloadKg(own, this.#problem)),
-    );
-  }
-
   async #planGroups(
     groups: readonly CuttingGroup[],
     { ways, goods }: Candidate,
@@ -335,25 +296,6 @@ export class BuyingSearch {
       plans.push(plan);
     }
     return plans;
-  }
-
-  #deliveries(ways: readonly YardWay[]) {
-    return ways.flatMap(({ terms, way }) =>
-      way === "delivered"
-        ? [{ what: `delivery by ${terms.yard}`, grains: deliveryGrains(terms, this.#problem) }]
-        : [],
-    );
-  }
-
-  #fixedParts({ ways, goods }: Candidate) {
-    const trips = ways.flatMap(({ terms, way }) =>
-      way === "fetched" ? [{ what: `trips to ${terms.yard}: 1`, grains: tripGrains(terms) }] : [],
-    );
-    const bought = goods.map(({ need, at, grains }) => ({
-      what: `${need.item} at ${ways[at]?.terms.yard}`,
-      grains,
-    }));
-    return [...bought, ...trips, ...this.#deliveries(ways)];
   }
 
   /** Of the plans that cost no more, the one that is easiest to cut. */
@@ -400,9 +342,4 @@ export class BuyingSearch {
       difference,
     });
   }
-}
-
-function holdsAll({ classes, kinds }: CuttingGroup): boolean {
-  const longest = Math.max(0, ...kinds.map(longestU));
-  return classes.every((each) => each.leastU <= longest);
 }
