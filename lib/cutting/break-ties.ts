@@ -4,6 +4,7 @@ import { cutProgram } from "./cut-program.ts";
 import { nearPatterns } from "./near-patterns.ts";
 import { boardsUsed, gathered, isPlan, isTight, planCost } from "./pattern-cost.ts";
 import type { PartOptions, PartPlan } from "./solve-part.ts";
+import type { IntegerProgram, Solve } from "./solver.ts";
 
 const patternsAtMost = 1200;
 const secondsAtMost = 2;
@@ -54,7 +55,52 @@ export async function breakTies(
   const costAtMost = plan.cost + grainsPerMinor / 200;
   const { program, read } = cutProgram(aloneModel(settled), [list], { ...weights, costAtMost });
   const solution = await solve(program, { seconds: secondsAtMost, gap: 0.5 });
-  const uses = solution.values.length > 0 ? read(solution.values).uses[0] : undefined;
-  if (!uses || !isPlan(part, uses) || planCost(part, uses) > plan.cost) return plan;
-  return { ...plan, uses };
+  if (solution.values.length === 0) return plan;
+  const good = (values: readonly number[]) => {
+    const uses = read(values).uses[0] ?? [];
+    return isPlan(part, uses) && planCost(part, uses) <= plan.cost ? uses : undefined;
+  };
+  const uses = good(solution.values);
+  if (!uses) return plan;
+  const fewer = await fewerLayouts(program, { values: solution.values, count: list.length, solve });
+  return { ...plan, uses: (fewer && good(fewer)) ?? uses };
 }
+
+const layoutsAtMost = 60;
+
+/** Among the solutions that are as good, one that cuts boards in fewer different ways. */
+async function fewerLayouts(
+  program: IntegerProgram,
+  given: { readonly values: readonly number[]; readonly count: number; readonly solve: Solve },
+): Promise<readonly number[] | undefined> {
+  const { values, count, solve } = given;
+  const layouts = values.slice(0, count).filter((value) => value > 0.5).length;
+  if (layouts <= 2 || count > layoutsAtMost) return undefined;
+  const asGood = program.columns.reduce((sum, { cost }, i) => sum + cost * (values[i] ?? 0), 0);
+  const least = program.rows.length;
+  const columns = program.columns.map((column, i) => ({
+    ...column,
+    cost: 0,
+    rows: [...column.rows, least, ...(i < count ? [least + 1 + i] : [])],
+    amounts: [...column.amounts, column.cost, ...(i < count ? [1] : [])],
+  }));
+  const used = columns.slice(0, count).map((column, i) => ({
+    cost: 1,
+    most: 1,
+    rows: [least + 1 + i],
+    amounts: [-column.most],
+  }));
+  const none = Number.NEGATIVE_INFINITY;
+  const rows = [
+    ...program.rows,
+    { least: none, most: asGood + 0.5 },
+    ...used.map(() => ({ least: none, most: 0 })),
+  ];
+  const found = await solve(
+    { whole: true, columns: [...columns, ...used], rows },
+    { seconds: layoutSeconds, gap: 0.99 },
+  );
+  return found.values.length > 0 ? found.values : undefined;
+}
+
+const layoutSeconds = 0.3;

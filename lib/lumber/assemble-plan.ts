@@ -42,8 +42,7 @@ function layGroup(
   { group, uses }: ChosenGroup,
   fillers: ReadonlySet<string>,
 ): Laid {
-  const counts = problem.pieces.map((piece) => piece.count);
-  const laid = layOut(group, uses, counts);
+  const laid = layOut(group, uses, problem.pieces);
   const short = shortenings(group, laid);
   const boards = cutBoards(problem, group, { boards: laid, short });
   let rests = 0;

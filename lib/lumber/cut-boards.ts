@@ -1,6 +1,7 @@
 import type { CutBoard, CutPiece } from "./board-plan.ts";
 import type { BoardProblem } from "./board-problem.ts";
-import { type LaidBoard, type LaidPiece, runsOf } from "./lay-out.ts";
+import type { LaidPiece } from "./deal-pieces.ts";
+import { type LaidBoard, runsOf } from "./lay-out.ts";
 import type { CuttingGroup } from "./make-groups.ts";
 import { unitsToLength, unitsUp } from "./whole-units.ts";
 

@@ -2,6 +2,8 @@ import type { PatternUse } from "../cutting/cut-part.ts";
 import { filledU, fullSizes } from "../cutting/cut-part.ts";
 import { isTight } from "../cutting/pattern-cost.ts";
 import { laidInTwo } from "../cutting/two-parts.ts";
+import type { BoardProblem } from "./board-problem.ts";
+import { type LaidPiece, PieceDealer } from "./deal-pieces.ts";
 import type { CuttingGroup } from "./make-groups.ts";
 
 /** One board with the pieces that lie on it, each by its place in the problem. */
@@ -11,11 +13,6 @@ export interface LaidBoard {
   readonly pieces: readonly LaidPiece[];
   /** Where the board is cut in two first: how many pieces lie on the first part, and its room. */
   readonly first: { readonly pieces: number; readonly roomU: number } | null;
-}
-
-export interface LaidPiece {
-  readonly place: number;
-  readonly entry: number;
 }
 
 interface Counted {
@@ -56,14 +53,13 @@ function firstPart(group: CuttingGroup, { kind, counts }: Counted) {
 }
 
 /**
- * Boards one by one from the patterns chosen. Pieces of one length may change places, so they are
- * dealt out in the order of the beds; boards on which pieces must be shortened get theirs first and
- * together, so that as few beds as possible are concerned.
+ * Boards one by one from the patterns chosen. Boards on which pieces must be shortened get
+ * theirs first and together, so that as few beds as possible are concerned.
  */
 export function layOut(
   group: CuttingGroup,
   uses: readonly PatternUse[],
-  counts: readonly number[],
+  pieces: BoardProblem["pieces"],
 ): LaidBoard[] {
   const boards: Counted[] = uses.flatMap(({ pattern, boards: n }) =>
     Array.from({ length: n }, () => ({ kind: pattern.kind, counts: pattern.counts.slice() })),
@@ -81,34 +77,17 @@ export function layOut(
       (group.kinds[b.board.kind]?.capacityU ?? 0) - (group.kinds[a.board.kind]?.capacityU ?? 0) ||
       (a.key < b.key ? 1 : a.key > b.key ? -1 : a.board.kind - b.board.kind),
   );
-  return order.map(dealer(group, counts));
+  return order.map(layer(group, pieces));
 }
 
-/** Deals out pieces, class by class in the order of their entries. */
-function dealer(group: CuttingGroup, counts: readonly number[]) {
-  // Square pieces before mitred ones, longest first: the rest of the board stays long and square.
-  const order = group.classes
-    .map((each, place) => ({ each, place }))
-    .sort((a, b) => Number(a.each.mitred) - Number(b.each.mitred) || a.place - b.place);
-  const queues = group.classes.map(({ entries }) =>
-    entries.flatMap((entry) => Array.from({ length: counts[entry] ?? 0 }, () => entry)),
-  );
-  const next = queues.map(() => 0);
-  const deal = (own: readonly number[]): LaidPiece[] =>
-    order
-      .filter(({ place }) => (own[place] ?? 0) > 0)
-      .flatMap(({ place }) =>
-        Array.from({ length: own[place] ?? 0 }, () => {
-          const entry = queues[place]?.[next[place] ?? 0] ?? 0;
-          next[place] = (next[place] ?? 0) + 1;
-          return { place, entry };
-        }),
-      );
+/** Lays pieces on boards as they come. */
+function layer(group: CuttingGroup, pieces: BoardProblem["pieces"]) {
+  const dealer = new PieceDealer(group, pieces);
   return ({ board }: { readonly board: Counted }): LaidBoard => {
     const two = firstPart(group, board);
-    if (two === null) return { kind: board.kind, pieces: deal(board.counts), first: null };
-    const first = deal(two.first);
-    const others = deal(board.counts.map((count, i) => count - (two.first[i] ?? 0)));
+    if (two === null) return { kind: board.kind, pieces: dealer.deal(board.counts), first: null };
+    const first = dealer.deal(two.first);
+    const others = dealer.deal(board.counts.map((count, i) => count - (two.first[i] ?? 0)));
     return {
       kind: board.kind,
       pieces: [...first, ...others],
