@@ -24,9 +24,8 @@ interface Candidate {
 }
 
 /**
- * The cheapest way to cover a need with the price lines given, all of one yard: one line alone, or
- * two together (whole bags of the first, the rest of the second), or, where what the yard has of
- * each is too little, one after the other by price. Undefined where they do not cover it.
+ * The cheapest way to cover a need with the price lines given, all of one yard: any number of sizes
+ * of each line, as it is sold. Undefined where they do not cover it.
  */
 export function cheapestPurchase(need: Need, lines: readonly PriceLine[]): Purchase | undefined {
   const candidates = lines.flatMap((line): Candidate[] => {
@@ -35,18 +34,11 @@ export function cheapestPurchase(need: Need, lines: readonly PriceLine[]): Purch
   });
   const divisible = need.kind === "volume" || need.kind === "count";
   const found = candidates.flatMap((candidate) => optional(alone(candidate)));
-  if (divisible) {
-    for (const first of candidates) {
-      for (const second of candidates) {
-        if (first !== second) found.push(...twoTogether(first, second));
-      }
-    }
-    if (found.length === 0) found.push(...optional(oneAfterTheOther(candidates)));
-  }
-  return found.reduce<Purchase | undefined>(
-    (best, purchase) => (best === undefined || cheaper(purchase, best) ? purchase : best),
+  const best = found.reduce<Purchase | undefined>(
+    (taken, purchase) => (taken === undefined || cheaper(purchase, taken) ? purchase : taken),
     undefined,
   );
+  return divisible && candidates.length > 1 ? together(candidates, best) : best;
 }
 
 const optional = <T>(value: T | undefined): T[] => (value === undefined ? [] : [value]);
@@ -74,7 +66,7 @@ function takes({ line }: Candidate, count: number): number | undefined {
     : taken;
 }
 
-function purchaseOf(parts: readonly { candidate: Candidate; count: number }[]): Purchase {
+function purchaseOf(parts: readonly Taken[]): Purchase {
   const taken = parts.filter(({ count }) => count > 0);
   return {
     parts: taken.map(({ candidate, count }) => ({ line: candidate.line, count })),
@@ -87,39 +79,61 @@ function alone(candidate: Candidate): Purchase | undefined {
   return count === undefined ? undefined : purchaseOf([{ candidate, count }]);
 }
 
-/** Some of the first, never more than is needed, and the rest of the second. */
-function twoTogether(first: Candidate, second: Candidate): Purchase[] {
-  const { step, limit = Infinity, from } = first.line;
-  const most = stepsDown(Math.min(first.whole, limit), step);
-  const found: Purchase[] = [];
-  for (const count of [most, most - step, most - 2 * step]) {
-    if (count < Math.max(from, step) - 1e-9) continue;
-    const rest = second.whole * (1 - count / first.whole);
-    const other = takes(second, rest < 1e-9 ? 0 : rest);
-    if (other === undefined) continue;
-    found.push(
-      purchaseOf([
-        { candidate: first, count },
-        { candidate: second, count: other },
-      ]),
-    );
-  }
-  return found;
+interface Taken {
+  readonly candidate: Candidate;
+  readonly count: number;
 }
 
-/** As much as there is of the cheapest, then of the next. */
-function oneAfterTheOther(candidates: readonly Candidate[]): Purchase | undefined {
-  const byPrice = [...candidates].sort((a, b) => a.unitCents * a.whole - b.unitCents * b.whole);
-  const parts: { candidate: Candidate; count: number }[] = [];
-  let left = 1;
-  for (const candidate of byPrice) {
-    const all = takes(candidate, left * candidate.whole);
-    if (all !== undefined) return purchaseOf([...parts, { candidate, count: all }]);
-    const { limit = 0, step, from } = candidate.line;
-    const count = stepsDown(limit, step);
-    if (count < from) continue;
-    parts.push({ candidate, count });
-    left -= count / candidate.whole;
-  }
-  return undefined;
+const mostLooks = 20_000;
+
+/**
+ * The cheapest of all ways to put lines together. Lines come by what the whole need would cost of
+ * each; a beginning is given up where even the cheapest line left would not save it.
+ */
+function together(
+  candidates: readonly Candidate[],
+  before: Purchase | undefined,
+): Purchase | undefined {
+  const rate = ({ unitCents, whole }: Candidate) => unitCents * whole;
+  const order = [...candidates].sort((a, b) => rate(a) - rate(b));
+  let best = before;
+  let looks = 0;
+  const go = (at: number, left: number, taken: readonly Taken[], cents: number): void => {
+    if (left <= 1e-9) {
+      const purchase = purchaseOf(taken);
+      if (best === undefined || cheaper(purchase, best)) best = purchase;
+      return;
+    }
+    const candidate = order[at];
+    if (candidate === undefined || ++looks > mostLooks) return;
+    // Each line is rounded by half a cent at most.
+    const slack = order.length;
+    const hopeless = (spent: number, rest: number, from: Candidate | undefined) =>
+      best !== undefined && (from === undefined || spent + rest * rate(from) - slack > best.cents);
+    if (hopeless(cents, left, candidate)) return;
+    for (const count of countsOf(candidate, left)) {
+      const rest = left - count / candidate.whole;
+      const spent = cents + candidate.unitCents * count;
+      if (rest > 1e-9 && hopeless(spent, rest, order[at + 1])) break;
+      go(at + 1, Math.max(0, rest), [...taken, { candidate, count }], spent);
+    }
+    go(at + 1, left, taken, cents);
+  };
+  go(0, 1, [], 0);
+  return best;
 }
+
+/** How many sizes of a line may be taken, the most that is of use first. */
+function countsOf({ line, whole }: Candidate, left: number): number[] {
+  const { step, from, limit = Infinity } = line;
+  const useful = stepsUp(Math.max(left * whole, from, step), step);
+  const most = Math.min(useful, stepsDown(limit, step));
+  const counts: number[] = [];
+  for (let count = most; count >= Math.max(from, step) - 1e-9; count -= step) {
+    counts.push(Number(count.toPrecision(15)));
+    if (counts.length >= mostCounts) break;
+  }
+  return counts;
+}
+
+const mostCounts = 400;
