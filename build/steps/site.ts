@@ -84,7 +84,10 @@ function copyFonts(): void {
 const shelf: readonly { readonly file: string; readonly about: string }[] = [
   { file: "rebuild.md", about: "What to buy, how to saw it, how much soil, and what it all costs" },
   { file: "one-bed.md", about: "The same for a single bed, with a few entries and no table" },
-  { file: "boards.md", about: "Any list of pieces: which boards to buy, where, and how to saw them" },
+  {
+    file: "boards.md",
+    about: "Any list of pieces: which boards to buy, where, and how to saw them",
+  },
   { file: "garden.md", about: "Your beds, boards kept, yards and prices, written down once" },
 ];
 
