@@ -139,7 +139,7 @@ describe("compareBuying(problem, options)", () => {
   it("has no total where a choice leaves more unbought", async () => {
     const compost = { item: "compost", use: "", shares: [] };
     const rows = await compared(
-      problem([board("Alder", 8, 21.4), board("Birch", 8, 20.75)], {
+      problem([board("Alder", 8, 21.4)], {
         needs: [{ kind: "volume", volume: times(27, cubicFoot), ...compost }],
         priceList: "Alder,compost,1 cu ft,5\nBirch,compost,1 cu yd,30",
         yards: [
@@ -154,10 +154,9 @@ describe("compareBuying(problem, options)", () => {
         ],
       }),
     );
-    expect(rowOf(rows, "all at Birch")).toMatchObject({
-      total: null,
-      note: "not to be had: compost",
-    });
+    const at = rowOf(rows, "all at Birch");
+    expect(at).toMatchObject({ total: null });
+    expect(at?.note).toMatch(/not to be had: compost$/);
   });
 
   it("leaves out what makes no difference: one yard, nothing kept, no boards", async () => {
