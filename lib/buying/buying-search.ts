@@ -4,7 +4,9 @@ import { breakTies } from "../cutting/break-ties.ts";
 import { grainsPerMinor } from "../cutting/cut-part.ts";
 import { firstFit } from "../cutting/first-fit.ts";
 import { Pacer } from "../cutting/pacer.ts";
+import { cheapest } from "../cutting/pattern-cost.ts";
 import type { Relaxed } from "../cutting/relaxed.ts";
+import { roundedOff } from "../cutting/round-off.ts";
 import { type PartPlan, relaxPart } from "../cutting/solve-part.ts";
 import { solveWithBreaks, unbroken } from "../cutting/with-breaks.ts";
 import type { SplicedPiece } from "../lumber/board-plan.ts";
@@ -279,7 +281,11 @@ export class BuyingSearch {
   ): Promise<PartPlan[] | undefined> {
     const { solve, seconds = 10 } = this.#options;
     const plans: PartPlan[] = [];
-    const uses = groups.map((group) => firstFit(group.part));
+    const uses: (Basket["uses"][number] | undefined)[] = [];
+    for (const group of groups) uses.push(await this.#quickly(group, seconds));
+    if (uses.every((each) => each !== undefined)) {
+      if (this.#take({ ways, groups, uses: uses as Basket["uses"], goods })) this.#tell();
+    }
     for (const [g, group] of groups.entries()) {
       const key = groupKey(group, seconds);
       const improved = (plan: PartPlan) => {
@@ -296,6 +302,20 @@ export class BuyingSearch {
       plans.push(plan);
     }
     return plans;
+  }
+
+  /** A good plan of a group, near the relaxed one. */
+  async #quickly(
+    group: CuttingGroup,
+    seconds: number,
+  ): Promise<Basket["uses"][number] | undefined> {
+    const { part } = group;
+    const known = this.#remembered.get(groupKey(group, seconds));
+    if (known) return known.uses;
+    const { patterns, shares } = await this.#floorOf(group);
+    const rounded = roundedOff(part, patterns[0] ?? [], shares[0] ?? []);
+    const hand = firstFit(part);
+    return cheapest(part, hand ? [...rounded, hand] : rounded);
   }
 
   /** Of the plans that cost no more, the one that is easiest to cut. */
