@@ -9,7 +9,8 @@ import type { BuyingProblem } from "./buying-problem.ts";
 import { checkBuyingProblem } from "./check-buying-problem.ts";
 import { firstFitBuying } from "./first-fit-buying.ts";
 import { planBuying } from "./plan-buying.ts";
-import { totalOf, withSpareBoards } from "./spare-boards.ts";
+import { totalOf } from "./receipts.ts";
+import { withSpareBoards } from "./spare-boards.ts";
 
 /** What another way of buying comes to. */
 export interface BuyingComparison {

@@ -9,10 +9,10 @@ import type { SplicedPiece } from "../lumber/board-plan.ts";
 import { certify, grainsToMoney } from "../lumber/certify.ts";
 import type { BoardPlan, Certificate, PlanProof } from "../lumber/index.ts";
 import type { CuttingGroup } from "../lumber/make-groups.ts";
-import { minorDigits, moneyDimension, printQuantity, quantity, sumOf } from "../measure/index.ts";
+import { minorDigits, printQuantity } from "../measure/index.ts";
 import type { BuyingPlan, BuyingProof, YardsFloor } from "./buying-plan.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
-import { receiptsOf } from "./receipts.ts";
+import { receiptsOf, totalOf } from "./receipts.ts";
 import type { Offered } from "./solve-ways.ts";
 import { leastOrderCents } from "./tariff.ts";
 import type { YardWay } from "./ways.ts";
@@ -137,10 +137,7 @@ export function describePlan(problem: BuyingProblem, found: Found): BuyingPlan {
   const receipts = receiptsOf(problem, basket.ways, { boards, goods: basket.goods }).sort(
     (a, b) => boardsFirst(a) - boardsFirst(b),
   );
-  const total = sumOf(
-    receipts.map((receipt) => receipt.total),
-    quantity(0, moneyDimension, problem.currency),
-  );
+  const total = totalOf(receipts, problem.currency);
   const used = new Set(receipts.map(({ yard }) => yard));
   return {
     boards,

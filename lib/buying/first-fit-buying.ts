@@ -8,12 +8,12 @@ import { chooseTimbers } from "../lumber/choose-timber.ts";
 import { makeGroups } from "../lumber/make-groups.ts";
 import { offersOf } from "../lumber/offers.ts";
 import { type Spliced, splicePieces } from "../lumber/splicing.ts";
-import { type Money, moneyDimension, quantity, sumOf } from "../measure/index.ts";
+import type { Money } from "../measure/index.ts";
 import { type Basket, weigh } from "./basket.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
 import { checkBuyingProblem } from "./check-buying-problem.ts";
 import { cheapestOffers, type GoodsOffer, goodsOffers } from "./goods-offers.ts";
-import { receiptsOf } from "./receipts.ts";
+import { receiptsOf, totalOf } from "./receipts.ts";
 import { taxedAt } from "./tariff.ts";
 import { allWays, wayAt, type YardWay } from "./ways.ts";
 
@@ -102,9 +102,6 @@ function told(problem: BuyingProblem, joined: Spliced, tried: Tried): ByHand {
     remarks: [],
   });
   const receipts = receiptsOf(problem, ways, { boards, goods });
-  const total = sumOf(
-    receipts.map((receipt) => receipt.total),
-    quantity(0, moneyDimension, problem.currency),
-  );
+  const total = totalOf(receipts, problem.currency);
   return { total, yard, boards: boards.boughtCount };
 }

@@ -1,6 +1,8 @@
 import { boughtOf } from "../cost/bought-of.ts";
+import { centsOf, moneyFromCents } from "../cost/cents.ts";
 import { type Bought, type YardReceipt, yardReceipt } from "../cost/index.ts";
 import type { BoardPlan } from "../lumber/index.ts";
+import type { Money } from "../measure/index.ts";
 import { boardLines } from "./board-lines.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
 import type { GoodsOffer } from "./goods-offers.ts";
@@ -28,4 +30,10 @@ export function receiptsOf(
     const lines = [...own, ...goods];
     return lines.length === 0 ? [] : [yardReceipt(lines, terms, options)];
   });
+}
+
+/** Sum of receipts, exact to the minor unit. */
+export function totalOf(receipts: readonly YardReceipt[], currency: string): Money {
+  const cents = receipts.reduce((sum, { total }) => sum + centsOf(total), 0);
+  return moneyFromCents(cents, currency);
 }

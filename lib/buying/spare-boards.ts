@@ -1,15 +1,8 @@
-import { centsOf, moneyFromCents } from "../cost/cents.ts";
 import type { GoodsPrice, ReceiptLine, YardReceipt, YardTerms } from "../cost/index.ts";
 import { yardReceipt } from "../cost/index.ts";
 import { cheapestPurchase } from "../cost/purchase.ts";
 import type { StockBoard } from "../lumber/index.ts";
-import {
-  type Length,
-  type Money,
-  massDimension,
-  moneyDimension,
-  quantity,
-} from "../measure/index.ts";
+import { type Length, massDimension, moneyDimension, quantity } from "../measure/index.ts";
 import { kindOf } from "./board-kind.ts";
 import type { BuyingPlan } from "./buying-plan.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
@@ -40,12 +33,6 @@ export function withSpareBoards(
     const others = receipt.lines.filter(({ board }) => board === undefined);
     return receiptOf([...lines, ...others], terms, problem);
   });
-}
-
-/** Sum of receipts, exact to the minor unit. */
-export function totalOf(receipts: readonly YardReceipt[], currency: string): Money {
-  const cents = receipts.reduce((sum, { total }) => sum + centsOf(total), 0);
-  return moneyFromCents(cents, currency);
 }
 
 interface AlikeLines {

@@ -5,7 +5,8 @@ import {
   type BuyingProof,
   planBuying,
 } from "../buying/index.ts";
-import { totalOf, withSpareBoards } from "../buying/spare-boards.ts";
+import { totalOf } from "../buying/receipts.ts";
+import { withSpareBoards } from "../buying/spare-boards.ts";
 import {
   type Caution,
   type Problem,

@@ -57,11 +57,13 @@ async function planned(
   if (!last) throw new Error(`no plan of garden ${seed} within ${seconds} s`);
   const [wrong] = validateBuyingPlan(problem, last.plan);
   if (wrong) throw new Error(`garden ${seed}: the plan does not hold at ${wrong.path.join(" ")}`);
+  // What comes after the proof makes the cutting easier, and costs the same.
+  const proven = shown.find(({ plan }) => plan.proof.kind === "cheapest");
   const within3s = shown.filter(({ atMs }) => atMs <= 3000).map(({ plan }) => gapOf(plan));
   return {
     seed,
     firstMs: shown[0]?.atMs ?? endMs,
-    endMs,
+    endMs: proven?.atMs ?? endMs,
     isProven: last.plan.proof.kind === "cheapest",
     gapAt3s: Math.min(1, ...within3s),
     gap: gapOf(last.plan),
