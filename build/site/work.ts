@@ -6,7 +6,7 @@ import { longWorkHere } from "../long-work.ts";
 startLongWork((bytes) => {
   let solver: Promise<Solve> | undefined;
   return longWorkHere(async (program, limits) => {
-    solver ??= highsSolver({ wasm: bytes });
+    solver ??= bytes.then((wasm) => highsSolver({ wasm }));
     return (await solver)(program, limits);
   });
 }, problemsOf);

@@ -120,8 +120,11 @@ export class RoomLink {
 
   private async sendLongWork(): Promise<void> {
     const { code } = this.options;
-    const [script, solver] = await Promise.all([code.longWork(), code.solver()]);
-    this.tellFrame({ kind: "long-work", code: script, solver });
+    const sent = async (message: Promise<ToFrame>) => this.tellFrame(await message);
+    await Promise.all([
+      sent(code.longWork().then((script) => ({ kind: "long-work", code: script }))),
+      sent(code.solver().then((solver) => ({ kind: "solver", solver }))),
+    ]);
   }
 
   private tellFrame(message: ToFrame, transfer: Transferable[] = []): void {

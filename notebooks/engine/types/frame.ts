@@ -8,7 +8,9 @@ export type ToFrame =
   /** Ends the room at once. */
   | { readonly kind: "end" }
   /** What the worker for long work is made of: asked for by `needs-long-work`. */
-  | { readonly kind: "long-work"; readonly code: string; readonly solver: ArrayBuffer }
+  | { readonly kind: "long-work"; readonly code: string }
+  /** The solver's bytes, which come later: much can be worked out before they are needed. */
+  | { readonly kind: "solver"; readonly solver: ArrayBuffer }
   /** The reader wants no more of the long work under way. */
   | { readonly kind: "stop-work" };
 

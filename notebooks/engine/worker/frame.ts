@@ -43,7 +43,8 @@ export function startFrame(): void {
     const port = event.ports[0];
     if (message.kind === "start" && port) start(message.code, port);
     if (message.kind === "end") end();
-    if (message.kind === "long-work") relay.ready(message.code, message.solver);
+    if (message.kind === "long-work") relay.ready(message.code);
+    if (message.kind === "solver") relay.hasSolver(message.solver);
     if (message.kind === "stop-work")
       relay.stopAll("It was stopped. Change anything it takes to start it again.");
   });

@@ -37,7 +37,8 @@ export class LongWorkRelay {
   /** The request that was cancelled and has not come to its end. */
   private leaving: { readonly id: number; readonly keepWaiting: () => void } | undefined;
   private worker: Worker | undefined;
-  private parts: { readonly code: string; readonly solver: ArrayBuffer } | undefined;
+  private code: string | undefined;
+  private solver: ArrayBuffer | undefined;
   private asking = false;
   private readonly options: RelayOptions;
 
@@ -71,10 +72,16 @@ export class LongWorkRelay {
     this.leave();
   }
 
-  /** The code and the solver have come. */
-  ready(code: string, solver: ArrayBuffer): void {
-    this.parts = { code, solver };
+  /** The code has come; work can begin. */
+  ready(code: string): void {
+    this.code = code;
     this.next();
+  }
+
+  /** The solver has come: whoever waits for it goes on. */
+  hasSolver(solver: ArrayBuffer): void {
+    this.solver = solver;
+    this.post({ kind: "solver", solver });
   }
 
   /** Whoever asked for work hears at once that it was stopped; what it had found by then stands. */
@@ -132,7 +139,7 @@ export class LongWorkRelay {
 
   private next(): void {
     if (this.running || this.leaving || this.waiting.length === 0) return;
-    if (!this.parts) {
+    if (this.code === undefined) {
       if (!this.asking) this.options.needsCode();
       this.asking = true;
       return;
@@ -140,7 +147,7 @@ export class LongWorkRelay {
     const first = this.waiting.reduce((a, b) => (b.work.order < a.work.order ? b : a));
     this.waiting = this.waiting.filter((request) => request !== first);
     this.running = first;
-    this.worker ??= this.start(this.parts);
+    this.worker ??= this.start(this.code);
     this.post({ kind: "work", work: first.work });
   }
 
@@ -148,7 +155,7 @@ export class LongWorkRelay {
     this.worker?.postMessage(message);
   }
 
-  private start({ code, solver }: { code: string; solver: ArrayBuffer }): Worker {
+  private start(code: string): Worker {
     const worker = this.options.makeWorker([code]);
     worker.onmessage = (event: MessageEvent<WorkAnswer>) => {
       if (this.worker === worker) this.answered(event.data);
@@ -163,7 +170,8 @@ export class LongWorkRelay {
       this.next();
     };
     // A copy: the bytes are needed again whenever a worker is ended.
-    worker.postMessage({ kind: "solver", solver } satisfies ToLongWork);
+    const { solver } = this;
+    if (solver) worker.postMessage({ kind: "solver", solver } satisfies ToLongWork);
     return worker;
   }
 

@@ -6,8 +6,8 @@ import { Sluice } from "./sluice.ts";
 import { turnGiver } from "./turn.ts";
 import type { Ask, ToLongWork, WorkAnswer } from "./work-message.ts";
 
-/** Makes the listed functions once the solver's bytes are there. */
-export type MakeLongWork = (solver: ArrayBuffer) => Readonly<Record<string, LongWork>>;
+/** Makes the listed functions; the solver's bytes come when they are there. */
+export type MakeLongWork = (solver: Promise<ArrayBuffer>) => Readonly<Record<string, LongWork>>;
 
 /** The least time between two words of progress, and between two better results (milliseconds). */
 const least = { progress: 50, improved: 100 };
@@ -27,7 +27,11 @@ export function startLongWork(
   const tell = (message: WorkAnswer) => scope.postMessage(message);
   const turn = turnGiver();
   const running = new Map<number, Errand>();
-  let listed: Readonly<Record<string, LongWork>> = {};
+  let solverCame: (solver: ArrayBuffer) => void = () => undefined;
+  const solver = new Promise<ArrayBuffer>((resolve) => {
+    solverCame = resolve;
+  });
+  const listed = make(solver);
 
   async function workOut({ id, name, data }: Ask): Promise<void> {
     const work = Object.hasOwn(listed, name) ? listed[name] : undefined;
@@ -51,7 +55,7 @@ export function startLongWork(
 
   scope.onmessage = ({ data }) => {
     const message = data as ToLongWork;
-    if (message.kind === "solver") listed = make(message.solver);
+    if (message.kind === "solver") solverCame(message.solver);
     else if (message.kind === "cancel") running.get(message.id)?.cancel();
     else void workOut(message.work);
   };

@@ -12,6 +12,9 @@ class FakeWorker {
   terminate() {
     this.ended = true;
   }
+  get kinds() {
+    return this.got.map((one) => (one as { kind: string }).kind);
+  }
   get asked() {
     return this.got.filter((one) => (one as { kind: string }).kind === "work");
   }
@@ -55,14 +58,27 @@ describe("the relay of long work", () => {
     ask(2);
     expect(needed()).toBe(1);
     expect(workers).toHaveLength(0);
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     expect(workers).toHaveLength(1);
     expect(workers[0]?.asked).toHaveLength(1);
   });
 
+  it("hands the solver to the worker when it comes, and to each later one at once", () => {
+    const { made, workers, timers, ask, cancel } = relay();
+    made.ready("code");
+    ask(1);
+    expect(workers[0]?.kinds).toEqual(["work"]);
+    made.hasSolver(new ArrayBuffer(1));
+    expect(workers[0]?.kinds).toEqual(["work", "solver"]);
+    cancel(1);
+    timers.at(-1)?.ring?.();
+    ask(2);
+    expect(workers[1]?.kinds).toEqual(["solver", "work"]);
+  });
+
   it("works one after another and passes answers on with their session", () => {
     const { made, workers, answers, ask } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1, { session: 7 });
     ask(2, { session: 7 });
     workers[0]?.onmessage?.({ data: { step: "done", id: 1, value: 34 } });
@@ -75,7 +91,7 @@ describe("the relay of long work", () => {
 
   it("passes on each better result, and takes the next when the last has come", () => {
     const { made, workers, answers, ask, say } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1);
     ask(2);
     say({ step: "improved", id: 1, value: 12 });
@@ -96,7 +112,7 @@ describe("the relay of long work", () => {
     ask(2, { order: 3 });
     ask(3, { order: 3 });
     ask(4, { order: 9 });
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     for (const id of [2, 3, 1, 4]) say({ step: "done", id, value: id });
     const ids = workers[0]?.asked.map((one) => (one as { work: { id: number } }).work.id);
     expect(ids).toEqual([2, 3, 1, 4]);
@@ -104,7 +120,7 @@ describe("the relay of long work", () => {
 
   it("lets what is under way make room for a lower order, and begins it anew after", () => {
     const { made, workers, answers, ask, say } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1, { order: 5 });
     ask(2, { order: 5 });
     expect(workers[0]?.got.at(-1)).toMatchObject({ work: { id: 1 } });
@@ -123,7 +139,7 @@ describe("the relay of long work", () => {
 
   it("forgets what made room and is then cancelled", () => {
     const { made, workers, answers, ask, cancel, say } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1, { order: 5 });
     ask(2, { order: 1 });
     cancel(1);
@@ -135,7 +151,7 @@ describe("the relay of long work", () => {
 
   it("tells the worker what is cancelled, hears no more of it, and takes the next when it has left off", () => {
     const { made, workers, answers, timers, ask, cancel, say } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1);
     ask(2);
     cancel(1);
@@ -155,7 +171,7 @@ describe("the relay of long work", () => {
 
   it("ends a worker that does not hear within the grace, and takes the next in a new one", () => {
     const { made, workers, timers, ask, cancel, say, answers } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1);
     ask(2);
     cancel(1);
@@ -174,7 +190,7 @@ describe("the relay of long work", () => {
 
   it("ends at once, with all it waits for", () => {
     const { made, workers, timers, ask, cancel } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1);
     cancel(1);
     made.end();
@@ -186,7 +202,7 @@ describe("the relay of long work", () => {
 
   it("only strikes out what is cancelled before it began", () => {
     const { made, workers, ask, cancel } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1);
     ask(2);
     cancel(2);
@@ -197,7 +213,7 @@ describe("the relay of long work", () => {
 
   it("hears no answer for work that is not under way", () => {
     const { made, workers, answers, ask } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1);
     workers[0]?.onmessage?.({ data: { step: "done", id: 99, value: 1 } });
     expect(answers).toEqual([]);
@@ -231,7 +247,7 @@ describe("the relay of long work", () => {
 
   it("says of each that it was stopped when the reader stops it all", () => {
     const { made, workers, answers, timers, ask, say } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1);
     ask(2);
     made.stopAll("stopped by the reader");
@@ -252,7 +268,7 @@ describe("the relay of long work", () => {
 
   it("ends a worker that breaks though nothing is asked of it, and takes the next in a new one", () => {
     const { made, workers, answers, ask, say } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1);
     say({ step: "done", id: 1, value: 10 });
     workers[0]?.onerror?.({ message: "out of memory" });
@@ -264,7 +280,7 @@ describe("the relay of long work", () => {
 
   it("fails the work of a worker that breaks, and goes on with the next", () => {
     const { made, workers, answers, ask } = relay();
-    made.ready("code", new ArrayBuffer(1));
+    made.ready("code");
     ask(1);
     ask(2);
     workers[0]?.onerror?.({ message: "out of memory" });

@@ -19,23 +19,26 @@ function worker(make: Parameters<typeof startLongWork>[0]) {
   };
   startLongWork(make, (error) => (error as { problems?: unknown }).problems, scope);
   const send = (data: unknown) => scope.onmessage?.({ data, ports: [] });
-  send({ kind: "solver", solver: new ArrayBuffer(4) });
+  const solver = () => send({ kind: "solver", solver: new ArrayBuffer(4) });
   const ask = (name: string, data: unknown) =>
     send({ kind: "work", work: { step: "ask", id: 1, name, data } });
   const cancel = () => send({ kind: "cancel", id: 1 });
-  return { said, ask, cancel, ended };
+  return { said, ask, cancel, ended, solver };
 }
 
 describe("the worker for long work", () => {
   it("works a listed function out, with its progress", async () => {
-    const { said, ask, ended } = worker((solver) => ({
+    const { said, ask, ended, solver } = worker((bytes) => ({
       plan: async ([boards], { progress }) => {
         progress("half way", 0.5);
-        await Promise.resolve();
-        return { boards, bytes: solver.byteLength };
+        return { boards, bytes: (await bytes).byteLength };
       },
     }));
     ask("plan", [34]);
+    await Promise.resolve();
+    // It is under way before the solver is there.
+    expect(said).toHaveLength(1);
+    solver();
     await ended;
     expect(said).toEqual([
       { step: "progress", id: 1, words: "half way", fraction: 0.5 },
