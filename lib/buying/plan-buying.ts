@@ -3,6 +3,7 @@ import { indexPrices } from "../cost/price-index.ts";
 import { checkTimber } from "../lumber/checks.ts";
 import { chooseTimbers } from "../lumber/choose-timber.ts";
 import { splicePieces } from "../lumber/splicing.ts";
+import { tooLongToLoad } from "../lumber/too-long-to-load.ts";
 import type { BuyingOptions } from "./buying-options.ts";
 import type { BuyingPlan } from "./buying-plan.ts";
 import type { BuyingProblem } from "./buying-problem.ts";
@@ -48,10 +49,12 @@ export async function planBuying(
   const brings = new Set(
     problem.yards.filter(({ delivery }) => delivery !== undefined).map(({ yard }) => yard),
   );
-  const joined = splicePieces(problem.boards, timbers, (yard) => !brings.has(yard));
+  const onlyByCar = (yard: string) => !brings.has(yard);
+  const joined = splicePieces(problem.boards, timbers, onlyByCar);
+  const remarks = [...timbers.remarks, ...tooLongToLoad(problem.boards, onlyByCar)];
   const search = new BuyingSearch(
     { ...problem, boards: joined.problem },
-    { ...joined, remarks: timbers.remarks },
+    { ...joined, remarks },
     indexPrices(problem.prices),
     options,
   );

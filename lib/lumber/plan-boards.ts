@@ -18,6 +18,7 @@ import { groupName, noPlanProblem, piecesThatFitNothing } from "./explain-failur
 import { type CuttingGroup, currencyOf, makeGroups } from "./make-groups.ts";
 import { offersOf, plainCarriage } from "./offers.ts";
 import { splicePieces } from "./splicing.ts";
+import { tooLongToLoad } from "./too-long-to-load.ts";
 
 /** The solver, and what else a board plan may need. */
 export interface PlanOptions {
@@ -140,7 +141,7 @@ export async function planBoards(problem: BoardProblem, options: PlanOptions): P
     proof: proofOf(problem, solved),
     certificate: certify(joined.problem, worths, []),
     spliced: joined.spliced,
-    remarks: timbers.remarks,
+    remarks: [...timbers.remarks, ...tooLongToLoad(problem)],
   });
 }
 

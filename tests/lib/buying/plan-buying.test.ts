@@ -95,6 +95,20 @@ describe("planBuying", () => {
     expect(brought.total.si).toBe(69);
   });
 
+  it("leaves out what is too long for the car, and says why", async () => {
+    const stock = stockAt("Alder", { 96: 20, 192: 30 });
+    const boards = { pieces: [piece(90, 2)], stock, loadLength: inches(100) };
+    const plan = await planned(problemOf(boards));
+    expect(plan.total.si).toBe(40);
+    expect(plan.boards.remarks.map(({ text }) => text)).toEqual([
+      "2x12 of 16 ft (4877 mm) at Alder is left out: it is longer than the car carries, 8 ft 4 in (2540 mm), and it is not to be cut there.",
+    ]);
+    const cut = await planned(problemOf({ ...boards, cutAtYard: true }));
+    expect(cut.total.si).toBe(30);
+    expect(cut.boards.remarks).toEqual([]);
+    expect(cut.boards.cuts[0]?.atYard).toMatchObject({ pieces: 1 });
+  });
+
   it("joins a piece longer than every board over its stakes, where that is allowed", async () => {
     const long = piece(180, 2, { part: "side", stakesAt: [inches(60), inches(90), inches(120)] });
     const problem = problemOf({
