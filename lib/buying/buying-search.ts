@@ -57,6 +57,9 @@ const difference = grainsPerMinor / 100;
 
 const handTries = 12;
 
+// So much is planned before anybody can have looked at what was told before.
+const easyWork = 5e6;
+
 // Floors are remembered for as long as the plans they belong to.
 const relaxedBefore = new WeakMap<object, Map<string, Relaxed>>();
 const relaxedAtMost = 400;
@@ -111,7 +114,7 @@ export class BuyingSearch {
     );
     if (!this.#best) throw new ProblemError([this.#noPlan(everywhere)]);
     // The sum and the proof stand; what is left to do only makes the cutting easier.
-    this.#options.improved?.(this.#describe(true));
+    if (this.#pacer.spent > easyWork) this.#options.improved?.(this.#describe(true));
     await this.#settleTies();
     return this.#describe(true);
   }
@@ -204,8 +207,14 @@ export class BuyingSearch {
     return true;
   }
 
+  /** Tells of the best so far, unless all of it was planned before: then the end is near. */
   #tell(): void {
-    if (this.#best && this.#options.improved) this.#options.improved(this.#describe(false));
+    const { improved, seconds = 10 } = this.#options;
+    const best = this.#best;
+    if (!best || !improved) return;
+    const isKnown = (group: CuttingGroup) => this.#remembered.has(groupKey(group, seconds));
+    if (best.basket.groups.length > 0 && best.basket.groups.every(isKnown)) return;
+    improved(this.#describe(false));
   }
 
   #words({ ways }: Candidate): string {
