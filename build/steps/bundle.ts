@@ -17,9 +17,9 @@ export async function bundleText(entry: string, options: BuildOptions = {}): Pro
     target: ["es2023"],
     legalComments: "none",
     charset: "utf8",
-    plugins: [plugin],
     logLevel: "warning",
     ...options,
+    plugins: [plugin, ...(options.plugins ?? [])],
   });
   const [file] = result.outputFiles ?? [];
   if (!file) throw new Error(`${entry} gave nothing`);

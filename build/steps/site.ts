@@ -6,6 +6,7 @@ import { framePage, pagePolicy } from "../../notebooks/engine/worker/policy.ts";
 import { out, root } from "../root.ts";
 import { bundleText } from "./bundle.ts";
 import { ruleDocs, slimDataFiles, sourceTitles } from "./made.ts";
+import { withoutPlanner } from "./without-planner.ts";
 
 const site = join(out, "site");
 
@@ -71,7 +72,10 @@ async function buildRoom(): Promise<void> {
     writeFileSync(
       join(site, "room", `${name}.js`),
       // The solver's loader names modules of Node, which it asks for only there.
-      await bundleText(`build/site/${name}.ts`, { external: ["node:*"] }),
+      await bundleText(`build/site/${name}.ts`, {
+        external: ["node:*"],
+        plugins: name === "room" ? [withoutPlanner] : [],
+      }),
     );
 }
 

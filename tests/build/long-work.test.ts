@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { longWorkHere, longWorkNames, optionsFor } from "../../build/long-work.ts";
 import { root } from "../../build/root.ts";
+import { planners } from "../../build/steps/without-planner.ts";
 import type { IntegerProgram, Solve } from "../../lib/index.ts";
 import * as lib from "../../lib/index.ts";
 import type { LongWorkControl } from "../../notebooks/engine/types/index.ts";
@@ -84,5 +85,11 @@ describe("the functions that take long", () => {
     await options.pause();
     await options.solve(program, {});
     expect(log).toEqual(["turn", "turn", "solves"]);
+  });
+});
+
+describe("the room's bundle", () => {
+  it("leaves out just the functions that take long", () => {
+    expect(Object.values(planners).flat().sort()).toEqual([...longWorkNames].sort());
   });
 });
