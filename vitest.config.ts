@@ -10,7 +10,9 @@ export default defineConfig({
     },
     // Two cores: more workers only make the browser tests late.
     maxWorkers: 2,
-    testTimeout: 20_000,
+    testTimeout: 40_000,
+    // What is awaited on a page comes late where the machine is busy.
+    expect: { poll: { timeout: 10_000 } },
     hookTimeout: 60_000,
   },
 });
