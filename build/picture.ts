@@ -17,12 +17,9 @@ const page = await browser.newPage({
   colorScheme: "light",
 });
 await page.goto(`${address}?notebook=rebuild.md`);
-// The total comes last: it waits for the plan of the boards.
-await page.waitForFunction(
-  () => /\d/.test(document.getElementById("cell-rebuild-md-total")?.textContent ?? ""),
-  undefined,
-  { timeout: 30_000 },
-);
+// Plans get better until none is cheaper.
+await page.getByText("No cheaper plan exists").first().waitFor({ timeout: 60_000 });
+await page.waitForTimeout(3000);
 await page.evaluate(() => document.fonts.ready);
 await page.screenshot({ path: join(root, "notebooks/rebuild.png") });
 await browser.close();

@@ -7,6 +7,7 @@ import { Pacer } from "../cutting/pacer.ts";
 import { cheapest } from "../cutting/pattern-cost.ts";
 import type { Relaxed } from "../cutting/relaxed.ts";
 import { roundedOff } from "../cutting/round-off.ts";
+import { worthByLength } from "../cutting/safe-worth.ts";
 import { type PartPlan, relaxPart } from "../cutting/solve-part.ts";
 import { solveWithBreaks, unbroken } from "../cutting/with-breaks.ts";
 import type { SplicedPiece } from "../lumber/board-plan.ts";
@@ -104,6 +105,10 @@ export class BuyingSearch {
     const everywhere = groupsEverywhere(this.#problem, this.#prepared.timbers);
     this.#refuseWhatFitsNothing(everywhere);
     const open = candidatesOf(this.#problem, this.#index);
+    // The plainest floor, by length alone, so that the first plan can be told with one.
+    const byLength = everywhere.map(({ part }) => Math.max(0, worthByLength(part).floor));
+    this.#leastFloor = Math.min(...open.map((each) => each.fixed), Number.MAX_VALUE);
+    for (const floor of byLength) this.#leastFloor += floor;
     this.#byHand(open);
     let boardsFloor = 0;
     for (const group of everywhere) {
