@@ -1,19 +1,14 @@
 import type { BedShare, Bought } from "../cost/index.ts";
-import type { BoardPlan, BuyLine } from "../lumber/index.ts";
+import type { BoardPlan, BuyLine, CutBoard } from "../lumber/index.ts";
 import { type Density, massDimension, quantity } from "../measure/index.ts";
+import { kindOf } from "./board-kind.ts";
 
 /** Boards on a receipt, with the yard they are bought at. */
 export interface BoughtBoards extends Bought {
   readonly yard: string;
 }
 
-const kindOf = ({
-  yard,
-  section,
-  timber,
-  length,
-}: Pick<BuyLine, "section" | "timber" | "length"> & { readonly yard: string | null }): string =>
-  `${yard} ${section.name} ${timber} ${length.si.toFixed(5)}`;
+const offerOf = (board: BuyLine | CutBoard): string => `${board.yard} ${kindOf(board)}`;
 
 /** The boards of a plan as lines of receipts, each board's price shared by the beds whose pieces it gives. */
 export function boardLines(plan: BoardPlan, woodDensity: Density | undefined): BoughtBoards[] {
@@ -29,7 +24,7 @@ export function boardLines(plan: BoardPlan, woodDensity: Density | undefined): B
       count: buy.count,
       price: buy.price,
       ...massOf(buy, woodDensity),
-      shares: sharesOf.get(kindOf(buy)) ?? [],
+      shares: sharesOf.get(offerOf(buy)) ?? [],
     }),
   );
 }
@@ -39,7 +34,7 @@ function boardShares(plan: BoardPlan): ReadonlyMap<string, readonly BedShare[]> 
   const byKind = new Map<string, Map<string, number>>();
   for (const cut of plan.cuts) {
     if (cut.yard === null) continue;
-    const key = kindOf(cut);
+    const key = offerOf(cut);
     const beds = byKind.get(key) ?? new Map<string, number>();
     byKind.set(key, beds);
     const usedM = cut.pieces.reduce((sum, piece) => sum + piece.length.si, 0);

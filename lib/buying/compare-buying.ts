@@ -163,7 +163,9 @@ function byHand(
   const choice = "first fit by hand";
   const found = firstFitBuying(problem, options);
   if (found === null) return withoutTotal(choice, "no single yard has all the boards");
-  const { total, yard, boards } = found;
+  const { total, yard, boards, notSold } = found;
+  // What leaves more unbought is no cheaper for it.
+  if (notSold > own.notSold.length) return withoutTotal(choice, `things not to be had: ${notSold}`);
   const note = `boards of one length for each section, all at ${yard}`;
   return { choice, total, more: moreThan(own, total), boards, proof: null, note };
 }

@@ -24,6 +24,8 @@ export interface ByHand {
   readonly yard: string;
   /** How many boards are bought. */
   readonly boards: number;
+  /** How many needs cannot be had so. */
+  readonly notSold: number;
 }
 
 interface Tried extends Basket {
@@ -103,5 +105,6 @@ function told(problem: BuyingProblem, joined: Spliced, tried: Tried): ByHand {
   });
   const receipts = receiptsOf(problem, ways, { boards, goods });
   const total = totalOf(receipts, problem.currency);
-  return { total, yard, boards: boards.boughtCount };
+  const notSold = problem.needs.length - goods.length;
+  return { total, yard, boards: boards.boughtCount, notSold };
 }

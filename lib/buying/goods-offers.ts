@@ -33,7 +33,7 @@ export function goodsOffers(
       if (purchase === undefined) return [];
       const grains = grainsOf(purchase.cents * taxedAt(terms, problem));
       const kg = purchase.parts.reduce(
-        (sum, part) => sum + (boughtOf(part, need, true).mass?.si ?? 0),
+        (sum, part) => sum + (boughtOf(part, need).mass?.si ?? 0),
         0,
       );
       return [{ need, at, purchase, grains, kg }];

@@ -14,7 +14,7 @@ export function receiptsOf(
   ways: readonly YardWay[],
   bought: { readonly boards: BoardPlan; readonly goods: readonly GoodsOffer[] },
 ): YardReceipt[] {
-  const { taxIncluded, currency, carPayload, woodDensity, carriesBulk } = problem;
+  const { taxIncluded, currency, carPayload, woodDensity } = problem;
   const options = { taxIncluded, currency, ...(carPayload === undefined ? {} : { carPayload }) };
   const boards = boardLines(bought.boards, woodDensity);
   return ways.flatMap(({ terms, way }, at): YardReceipt[] => {
@@ -25,7 +25,7 @@ export function receiptsOf(
     const goods = bought.goods
       .filter((offer) => offer.at === at)
       .flatMap(({ purchase, need }) =>
-        purchase.parts.map((part): Bought => ({ ...boughtOf(part, need, carriesBulk), delivered })),
+        purchase.parts.map((part): Bought => ({ ...boughtOf(part, need), delivered })),
       );
     const lines = [...own, ...goods];
     return lines.length === 0 ? [] : [yardReceipt(lines, terms, options)];

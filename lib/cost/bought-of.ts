@@ -5,7 +5,7 @@ import type { PurchasePart } from "./purchase.ts";
 import type { Bought, SizeShown } from "./receipt.ts";
 
 /** A part of a purchase as it stands on a receipt. */
-export function boughtOf(part: PurchasePart, need: Need, carriesBulk: boolean): Bought {
+export function boughtOf(part: PurchasePart, need: Need): Bought {
   const { line, count } = part;
   const mass = massOf(part, need);
   return {
@@ -15,7 +15,6 @@ export function boughtOf(part: PurchasePart, need: Need, carriesBulk: boolean): 
     form: line.form,
     count,
     price: line.price,
-    delivered: line.form === "bulk" && !carriesBulk,
     ...(mass === undefined ? {} : { mass }),
     shares: need.shares,
   };

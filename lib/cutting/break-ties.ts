@@ -1,6 +1,7 @@
 import { aloneModel } from "./cut-model.ts";
 import { type CutPart, endless, grainsPerMinor, type PatternUse } from "./cut-part.ts";
 import { cutProgram } from "./cut-program.ts";
+import { classesAtMost } from "./merged-sizes.ts";
 import { nearPatterns } from "./near-patterns.ts";
 import { boardsUsed, gathered, isPlan, isTight, planCost } from "./pattern-cost.ts";
 import type { PartOptions, PartPlan } from "./solve-part.ts";
@@ -35,7 +36,7 @@ export async function breakTies(
   const boards = plan.uses.reduce((sum, use) => sum + use.boards, 0);
   const pieces = part.classes.reduce((sum, each) => sum + each.demand, 0);
   const free = part.kinds.every((kind) => kind.cost === 0);
-  if (part.classes.length > 250) return plan;
+  if (part.classes.length > classesAtMost) return plan;
   if (boards <= 1 && !plan.uses.some((use) => isTight(part, use.pattern))) return plan;
   const settled = asUsed(part, plan.uses);
   const lossAtMost = plan.cost - plan.worth.floor + (free ? 0 : grainsPerMinor / 1000);

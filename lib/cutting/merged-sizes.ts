@@ -8,6 +8,9 @@ export interface Merged {
   readonly into: readonly number[];
 }
 
+/** Past so many different lengths, neighbours are taken together. */
+export const classesAtMost = 250;
+
 const steps = 3000;
 
 /**

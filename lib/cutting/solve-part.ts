@@ -12,7 +12,7 @@ import { cutProgram } from "./cut-program.ts";
 import { dive } from "./dive.ts";
 import { firstFit } from "./first-fit.ts";
 import { improvePlan } from "./improve-plan.ts";
-import { mergedSizes, unmerged } from "./merged-sizes.ts";
+import { classesAtMost, mergedSizes, unmerged } from "./merged-sizes.ts";
 import { nearPatterns } from "./near-patterns.ts";
 import type { Pacer } from "./pacer.ts";
 import { cheapest, gathered, planCost } from "./pattern-cost.ts";
@@ -182,8 +182,6 @@ async function polish(search: Search, pieces: number): Promise<boolean> {
   return search.proven;
 }
 
-// Past so many different lengths, neighbours are taken together.
-const classesAtMost = 250;
 const mergedClasses = 150;
 
 /** The relaxed plan of a part: its floor, and the patterns to begin with. */

@@ -1,5 +1,5 @@
 import type { Problem } from "../check/index.ts";
-import { longestU } from "../cutting/cut-part.ts";
+import { isEndless, longestU } from "../cutting/cut-part.ts";
 import type { BoardProblem } from "./board-problem.ts";
 import { sizeInWords } from "./checks.ts";
 import type { CuttingGroup } from "./make-groups.ts";
@@ -64,6 +64,16 @@ export function noPlanProblem(problem: BoardProblem, group: CuttingGroup): Probl
       allowed: `a price for ${name} boards, or kept boards for all ${pieces} pieces`,
       received: `${name}, for ${beds}`,
       remedy: `Add a line for ${name} to the price list, or choose another section or timber.`,
+    };
+  }
+  if (group.kinds.some(isEndless)) {
+    return {
+      code: "no-fit",
+      path,
+      allowed: "boards that the car carries, or an order large enough to be brought",
+      received: `${pieces} pieces of ${name}, for ${beds}`,
+      remedy:
+        "Let the yard cut the boards, change the load length, or order more where goods are brought.",
     };
   }
   const limits = group.kinds.map(

@@ -56,6 +56,13 @@ describe("firstFitBuying", () => {
     expect(found?.total.si).toBe(49);
   });
 
+  it("says how many things cannot be had so", () => {
+    const stock = [at("Alder", 96, 20)];
+    const screws = { kind: "count", item: "3 in screws", use: "", count: 5, shares: [] } as const;
+    const problem = { ...problemOf({ pieces: [piece(90, 1)], stock }), needs: [screws] };
+    expect(firstFitBuying(problem)).toMatchObject({ boards: 1, notSold: 1 });
+  });
+
   it("gives nothing where no single yard has all the boards", () => {
     const pieces = [piece(90, 1), piece(90, 1, { section: section("2x6") })];
     const stock = [at("Alder", 96, 20), { ...at("Birch", 96, 9), section: section("2x6") }];

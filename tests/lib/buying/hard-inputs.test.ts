@@ -87,6 +87,18 @@ describe("planBuying with hard input", () => {
     ]);
   });
 
+  it("says in words that boards can neither be fetched nor brought", async () => {
+    const problem = problemOf(
+      { loadLength: inches(60), pieces: [piece(90, 1)] },
+      { yards: [yard("North", { delivery: money(9, "USD"), deliveryFrom: money(90_000, "USD") })] },
+    );
+    const solve = await solver();
+    const error: unknown = await planBuying(problem, { solve }).catch((caught: unknown) => caught);
+    if (!(error instanceof ProblemError)) throw error;
+    expect(error.problems.map(({ code }) => code)).toEqual(["no-fit"]);
+    expect(JSON.stringify(error.problems)).not.toContain("Infinity");
+  });
+
   it("halves boards with a saw that takes nothing", async () => {
     const plan = await planned(problemOf({ kerf: inches(0) }));
     expect(plan.boards.boughtCount).toBe(4);
