@@ -33,12 +33,19 @@ plan.asked
 \`\`\`
 `;
 
+/** A value as it was first seen, and whether work went on while it stood. */
+interface Seen {
+  readonly text: string;
+  busy: boolean;
+  words: string;
+}
+
 let standIn = "";
 beforeAll(async () => {
   standIn = await bundleText("tests/browser/stand-in-work.ts");
 });
 
-/** Opens the notebook, its long work done by the stand-in, and notes each value of `twice`. */
+/** Opens the notebook, its long work done by the stand-in, and notes each value of `twice` as it comes. */
 async function open(then: string): Promise<Page> {
   const page = await site.page({ notebooks: { [file]: notebook.replace('"ends"', `"${then}"`) } });
   await page
@@ -48,11 +55,15 @@ async function open(then: string): Promise<Page> {
     );
   await openNotebook(page, site, file);
   await page.evaluate((id) => {
-    const seen: string[] = [];
+    const seen: Seen[] = [];
     Object.assign(globalThis, { seen });
     const look = () => {
       const text = document.querySelector(`${id} .n`)?.textContent;
-      if (text && text !== seen.at(-1)) seen.push(text);
+      if (!text) return;
+      if (text !== seen.at(-1)?.text) seen.push({ text, busy: false, words: "" });
+      const last = seen.at(-1) as Seen;
+      last.busy ||= document.querySelector(".cell.busy, .tl .busy") !== null;
+      last.words += document.querySelector(".sawing:not([hidden])")?.textContent ?? "";
     };
     look();
     new MutationObserver(look).observe(document.body, { childList: true, subtree: true });
@@ -60,8 +71,9 @@ async function open(then: string): Promise<Page> {
   return page;
 }
 
-const seen = (page: Page) =>
-  page.evaluate(() => (globalThis as unknown as { seen: string[] }).seen);
+const seen = (page: Page) => page.evaluate(() => (globalThis as unknown as { seen: Seen[] }).seen);
+/** The values that came; where the machine is busy a step may be passed over, never the last. */
+const steps = async (page: Page) => (await seen(page)).map(({ text }) => text);
 const value = (page: Page, name: string) => cell(page, file, name).locator(".n").textContent();
 const has = (page: Page, name: string, text: string) =>
   cell(page, file, name).locator(".n", { hasText: text }).waitFor();
@@ -89,17 +101,16 @@ async function stop(page: Page): Promise<number> {
 describe("long work", () => {
   it("gives better values while one watches, and says that it still goes on", async () => {
     const page = await open("ends");
-    await has(page, "twice", "24");
-    expect(await busy(page).count()).toBeGreaterThan(0);
-    const words = cell(page, file, "plan").locator(".sawing");
-    await words.filter({ hasText: "will not do" }).waitFor();
     await has(page, "twice", "20");
     await busy(page).first().waitFor({ state: "detached" });
-    expect(await words.isVisible()).toBe(false);
-    // Where the machine is busy a step may be passed over, never the last, and none comes twice or late.
-    const steps = await seen(page);
-    expect(steps).toEqual(["26", "24", "22", "20"].filter((step) => steps.includes(step)));
-    expect(steps.slice(-2)).toEqual(["22", "20"]);
+    expect(await cell(page, file, "plan").locator(".sawing").isVisible()).toBe(false);
+    const came = await seen(page);
+    const texts = came.map(({ text }) => text);
+    expect(texts.length).toBeGreaterThan(1);
+    expect(texts).toEqual(["26", "24", "22", "20"].filter((step) => texts.includes(step)));
+    expect(texts.at(-1)).toBe("20");
+    for (const better of came.slice(0, -1)) expect(better.busy).toBe(true);
+    expect(came.map(({ words }) => words).join()).toContain("will not do");
     expect(await cell(page, file, "plan").isVisible()).toBe(false);
     await page.context().close();
   });
@@ -113,7 +124,7 @@ describe("long work", () => {
     expect(await note.textContent()).toContain("best found by then");
     await note.getByRole("button", { name: "Start it again" }).click();
     await has(page, "asked", "2");
-    await has(page, "twice", "26");
+    await has(page, "twice", "22");
     expect(await note.isVisible()).toBe(false);
     await page.context().close();
   });
@@ -138,22 +149,21 @@ describe("long work", () => {
     expect(await stop(page)).toBeLessThan(500);
     expect(await value(page, "twice")).toBe("22");
     await field(page, "then", file).fill("ends");
-    await has(page, "twice", "26");
-    expect(await value(page, "asked")).toBe("1");
     await has(page, "twice", "20");
+    expect(await value(page, "asked")).toBe("1");
     await busy(page).first().waitFor({ state: "detached" });
     await page.context().close();
   });
 
   it("is cancelled when it is overtaken: nothing more comes of it, and the same worker goes on", async () => {
     const page = await open("goes on");
-    await has(page, "twice", "24");
+    await cell(page, file, "twice").locator(".n").waitFor();
     await field(page, "least", file).fill("40");
     await has(page, "twice", "82");
     expect(await value(page, "asked")).toBe("2");
-    const values = (await seen(page)).map(Number);
-    const since = values.slice(values.findIndex((each) => each > 80));
-    expect(since).toEqual([86, 84, 82]);
+    const values = await steps(page);
+    const since = values.slice(values.findIndex((each) => Number(each) > 80));
+    expect(since).toEqual(["86", "84", "82"].filter((step) => since.includes(step)));
     await page.context().close();
   });
 
@@ -163,8 +173,11 @@ describe("long work", () => {
     await page.waitForTimeout(800);
     const began = Date.now();
     await field(page, "least", file).fill("40");
-    await has(page, "twice", "86");
-    expect(Date.now() - began).toBeLessThan(3_000);
+    await page.waitForFunction(() =>
+      (globalThis as unknown as { seen: Seen[] }).seen.some(({ text }) => Number(text) > 80),
+    );
+    // The hung worker would never have given it; how soon a new one does is the machine's to say.
+    expect(Date.now() - began).toBeLessThan(10_000);
     expect(await value(page, "asked")).toBe("1");
     await page.context().close();
   });
