@@ -5,23 +5,34 @@
  */
 export type Check = (value: unknown, budget: Budget) => boolean;
 
-export class Budget {
-  private parts: number;
-  private characters: number;
+export interface Amount {
+  readonly parts: number;
+  readonly characters: number;
+}
 
-  constructor({ parts, characters }: { parts: number; characters: number }) {
-    this.parts = parts;
-    this.characters = characters;
+export class Budget {
+  readonly #most: Amount;
+  #parts = 0;
+  #characters = 0;
+  /** The first field met that is on no list. */
+  unknown: string | undefined;
+
+  constructor(most: Amount) {
+    this.#most = most;
+  }
+
+  get spent(): Amount {
+    return { parts: this.#parts, characters: this.#characters };
   }
 
   part(): boolean {
-    this.parts -= 1;
-    return this.parts >= 0;
+    this.#parts += 1;
+    return this.#parts <= this.#most.parts;
   }
 
   text(length: number): boolean {
-    this.characters -= length;
-    return this.characters >= 0;
+    this.#characters += length;
+    return this.#characters <= this.#most.characters;
   }
 }
 
@@ -44,23 +55,44 @@ export const word =
 
 export const list =
   (item: Check, most = 100_000): Check =>
-  (value, budget) =>
-    Array.isArray(value) &&
-    value.length <= most &&
-    budget.part() &&
-    value.every((one) => item(one, budget));
-
-/** A plain record with these fields; fields in `may` can be absent. Others are ignored. */
-export const record =
-  (must: Readonly<Record<string, Check>>, may: Readonly<Record<string, Check>> = {}): Check =>
   (value, budget) => {
-    if (!isPlain(value) || !budget.part()) return false;
-    const has = (name: string) => Object.hasOwn(value, name) && value[name] !== undefined;
-    return (
-      Object.entries(must).every(([name, check]) => has(name) && check(value[name], budget)) &&
-      Object.entries(may).every(([name, check]) => !has(name) || check(value[name], budget))
-    );
+    if (!Array.isArray(value) || value.length > most || !budget.part()) return false;
+    // Counted, not `every`, which would pass over holes.
+    for (let index = 0; index < value.length; index += 1)
+      if (!item(value[index], budget)) return false;
+    return true;
   };
+
+/**
+ * A plain record with these fields; fields in `may` can be absent. One with any other is refused:
+ * what nobody checked must not reach the page.
+ */
+export const record = (
+  must: Readonly<Record<string, Check>>,
+  may: Readonly<Record<string, Check>> = {},
+): Check => {
+  const checks = new Map(Object.entries({ ...may, ...must }));
+  const needed = Object.keys(must);
+  return (value, budget) => {
+    if (!isPlain(value) || !budget.part()) return false;
+    for (const name of Object.keys(value)) {
+      const check = checks.get(name);
+      if (!check) budget.unknown ??= name.slice(0, 60);
+      if (!check || (value[name] !== undefined && !check(value[name], budget))) return false;
+    }
+    return needed.every((name) => Object.hasOwn(value, name) && value[name] !== undefined);
+  };
+};
+
+/** A plain record whose fields `check` looks at later. */
+export const recordWith =
+  (must: Readonly<Record<string, Check>>): Check =>
+  (value, budget) =>
+    isPlain(value) &&
+    budget.part() &&
+    Object.entries(must).every(
+      ([name, check]) => Object.hasOwn(value, name) && check(value[name], budget),
+    );
 
 /** A record of any names, all of one kind. */
 export const recordOf =
@@ -81,7 +113,8 @@ export const byField =
     if (!isPlain(value)) return false;
     const kind = value[field];
     if (typeof kind !== "string" || !Object.hasOwn(kinds, kind)) return false;
-    return kinds[kind]?.(value, budget) ?? false;
+    const { [field]: _, ...rest } = value;
+    return kinds[kind]?.(rest, budget) ?? false;
   };
 
 /** For shapes that hold themselves, no deeper than `most`. */
@@ -97,5 +130,7 @@ export const anyOf =
     checks.some((check) => check(value, budget));
 
 function isPlain(value: unknown): value is Record<string, unknown> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
+  return (
+    typeof value === "object" && value !== null && Object.getPrototypeOf(value) === Object.prototype
+  );
 }

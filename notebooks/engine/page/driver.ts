@@ -2,6 +2,7 @@ import type { CellId, DocumentProblem, FromRoom, ToRoom, Units } from "../types/
 import type { Book, EnteredValue } from "./book.ts";
 import { History } from "./changes.ts";
 import { Moves } from "./moves.ts";
+import { Restarts } from "./restarts.ts";
 import type { RoomLink } from "./room-link.ts";
 import { Turns } from "./turns.ts";
 import { Watchdog } from "./watchdog.ts";
@@ -14,8 +15,17 @@ export interface DriverEvents {
   progress(cell: CellId, words: string, fraction: number | undefined): void;
   /** The room gives no sign, or does again; `cell` is what it was starting last. */
   silent(cell: CellId | undefined, silent: boolean): void;
-  /** The room was ended: by the reader, after 15 s without a sign, or because it broke. */
-  ended(why: "stopped" | "no sign" | "broke", cell: CellId | undefined, message: string): void;
+  /** The room was ended; where it is not `over`, it was started again without the cell. */
+  ended(end: RoomEnd): void;
+}
+
+/** Why a room was ended: by the reader, after 15 s without a sign, by the browser, or because it broke. */
+export interface RoomEnd {
+  readonly why: "stopped" | "no sign" | "died" | "broke";
+  readonly cell: CellId | undefined;
+  /** Nothing runs until the reader starts it again. */
+  readonly over: boolean;
+  readonly message?: string;
 }
 
 export interface DriverOptions {
@@ -42,6 +52,7 @@ export class Driver {
   private starting: CellId | undefined;
   private readonly turns: Turns;
   private readonly watchdog: Watchdog;
+  private readonly restarts = new Restarts();
 
   constructor(options: DriverOptions) {
     this.options = options;
@@ -108,9 +119,21 @@ export class Driver {
     await this.restart("stopped");
   }
 
+  /** The browser ended the room, as it does where memory runs out. */
+  died(): void {
+    void this.restart("died");
+  }
+
+  /** Starts the room again after it was ended for good. */
+  async startAgain(link: RoomLink): Promise<void> {
+    this.restarts.clear();
+    await this.open(link);
+  }
+
   /** Starts a stopped cell once more. */
   async tryAgain(id: CellId): Promise<void> {
     this.stopped.delete(id);
+    this.restarts.clear();
     if (this.link) await this.open(this.link);
   }
 
@@ -150,7 +173,8 @@ export class Driver {
   /** The room's script broke or it flooded the page. */
   broke(why: string): void {
     this.watchdog.stop();
-    this.options.events.ended("broke", this.starting, why);
+    const { starting: cell } = this;
+    this.options.events.ended({ why: "broke", cell, over: true, message: why });
   }
 
   private put(values: ReadonlyMap<CellId, EnteredValue | undefined>, begins: boolean): void {
@@ -168,12 +192,21 @@ export class Driver {
     this.turns.enter(values);
   }
 
-  private async restart(why: "stopped" | "no sign"): Promise<void> {
-    const cell = this.starting;
+  private async restart(why: "stopped" | "no sign" | "died"): Promise<void> {
+    const cell = this.suspect();
     this.watchdog.stop();
     this.link?.end();
     if (cell !== undefined) this.stopped.add(cell);
-    this.options.events.ended(why, cell, "");
-    if (this.link) await this.open(this.link);
+    const over = !this.restarts.admits(cell !== undefined);
+    this.options.events.ended({ why, cell, over });
+    if (this.link && !over) await this.open(this.link);
+  }
+
+  /** The cell the room hangs at, where that is known: not one that has been stopped before. */
+  private suspect(): CellId | undefined {
+    const { working } = this.options.book;
+    const [only] = working.size === 1 ? working : [];
+    const cell = this.starting ?? only;
+    return cell === undefined || this.stopped.has(cell) ? undefined : cell;
   }
 }

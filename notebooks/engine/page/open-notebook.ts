@@ -31,6 +31,7 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
       if (open) open.driver.broke(why);
       else brokeEarly = why;
     },
+    died: () => open?.driver.died(),
   });
   link.prepare();
   const troubles: string[] = [];
@@ -115,7 +116,7 @@ class OpenNotebook {
 
   private openRoom(): void {
     this.notice.hide();
-    this.driver.open(this.link).catch((error: unknown) => {
+    this.driver.startAgain(this.link).catch((error: unknown) => {
       this.driver.broke(error instanceof Error ? error.message : String(error));
     });
   }
@@ -149,7 +150,7 @@ class OpenNotebook {
         settled: () => this.settled(),
         progress: (cell, words, fraction) => this.goesOn(cell, words, fraction),
         silent: (cell, silent) => (silent ? this.notice.silent(cell) : this.notice.hide()),
-        ended: (why, cell, message) => this.notice.ended(why, cell, message),
+        ended: (end) => this.notice.ended(end),
       },
     });
   }

@@ -1,5 +1,7 @@
 import type { FromFrame, FromRoom, ToFrame, ToRoom } from "../types/index.ts";
-import { RateGate, readMessage } from "./receive.ts";
+import { FloodGate } from "./flood-gate.ts";
+import { budgetOfOne, readMessage } from "./receive.ts";
+import { Watchdog } from "./watchdog.ts";
 
 /** The scripts the workers are made of; all come from the page's own site. */
 export interface RoomCode {
@@ -19,35 +21,60 @@ export interface RoomLinkOptions {
   received(message: FromRoom): void;
   /** The room cannot go on: its script broke, or it flooded the page. */
   broke(why: string): void;
+  /**
+   * The browser ended the frame and the room with it, as it does where memory runs out. A new room
+   * can be started. Default: `broke`, in words.
+   */
+  died?(): void;
 }
 
+/** A frame that gives no sign for so long (milliseconds) is not there any more: it never runs cells. */
+const longestFrameSilence = 6_000;
+
 /**
- * The page's end of the closed room: makes the hidden frame once, starts rooms in it, ends them.
- * Whatever comes back is checked before anybody sees it.
+ * The page's end of the closed room: makes the hidden frame, starts rooms in it, ends them. Whatever
+ * comes back is checked before anybody sees it. A room that is ended goes with its frame: what it
+ * held of memory is free at once, and a frame that the browser has ended is replaced.
  */
 export class RoomLink {
   private readonly options: RoomLinkOptions;
-  private readonly frame: HTMLIFrameElement;
-  private readonly frameReady: Promise<void>;
+  private frame: HTMLIFrameElement;
+  private frameReady: Promise<void>;
+  private heardReady: () => void = () => undefined;
   private port: MessagePort | undefined;
-  private prepared: Promise<void> | undefined;
+  private prepared: Promise<boolean> | undefined;
+  private readonly pulse: Watchdog;
+  private readonly onMessage = (event: MessageEvent<FromFrame>) => {
+    if (event.source === this.frame.contentWindow) this.heard(event.data);
+  };
 
   constructor(options: RoomLinkOptions) {
     this.options = options;
-    this.frame = document.createElement("iframe");
-    this.frame.setAttribute("sandbox", "allow-scripts");
-    this.frame.hidden = true;
-    this.frame.title = "The closed room";
-    this.frame.src = options.engineUrl;
-    this.frameReady = new Promise((ready) => {
-      addEventListener("message", (event: MessageEvent<FromFrame>) => {
-        if (event.source !== this.frame.contentWindow) return;
-        if (event.data?.kind === "frame-ready") ready();
-        else this.heard(event.data);
-      });
+    addEventListener("message", this.onMessage);
+    this.pulse = new Watchdog({
+      ping: () => this.tellFrame({ kind: "ping" }),
+      silent: () => undefined,
+      back: () => undefined,
+      gone: () => this.died(),
+      now: () => performance.now(),
+      every: ticking,
+      endAfter: longestFrameSilence,
+    });
+    [this.frame, this.frameReady] = this.newFrame();
+  }
+
+  private newFrame(): [HTMLIFrameElement, Promise<void>] {
+    const frame = document.createElement("iframe");
+    frame.setAttribute("sandbox", "allow-scripts");
+    frame.hidden = true;
+    frame.title = "The closed room";
+    frame.src = this.options.engineUrl;
+    const ready = new Promise<void>((done) => {
+      this.heardReady = done;
     });
     // Outside the body: what draws the page may empty that.
-    document.documentElement.append(this.frame);
+    document.documentElement.append(frame);
+    return [frame, ready];
   }
 
   /** Makes a room in advance, while the documents are still being read. */
@@ -61,33 +88,48 @@ export class RoomLink {
   async start(extras: readonly string[], messages: readonly ToRoom[]): Promise<void> {
     const { prepared } = this;
     this.prepared = undefined;
-    await (prepared && extras.length === 0 ? prepared : this.make(extras));
-    for (const message of messages) this.send(message);
+    const made = await (prepared && extras.length === 0 ? prepared : this.make(extras));
+    if (made) for (const message of messages) this.send(message);
   }
 
-  private async make(extras: readonly string[]): Promise<void> {
+  /** Gives whether there is a room now: not where it was ended before it had begun. */
+  private async make(extras: readonly string[]): Promise<boolean> {
+    const { frame } = this;
     const parts = extras.map((name) => this.options.code.extras[name]?.() ?? "");
     const [room, ...more] = await Promise.all([this.options.code.room(), ...parts]);
     await Promise.race([this.frameReady, tooLate()]);
+    if (this.frame !== frame) return false;
     const channel = new MessageChannel();
     this.listen(channel.port1);
     this.tellFrame({ kind: "start", code: [...more, room] }, [channel.port2]);
+    this.pulse.start();
+    return true;
   }
 
   private listen(port: MessagePort): void {
-    const gate = new RateGate();
+    const gate = new FloodGate();
     this.port?.close();
     this.port = port;
     port.onmessage = ({ data }) => {
       if (this.port !== port) return;
-      if (!gate.admits(performance.now())) {
-        this.end();
-        this.options.broke("It sent more messages than a page can take.");
-        return;
-      }
-      const message = readMessage(data);
-      if (message) this.options.received(message);
+      const budget = budgetOfOne();
+      const admitted = gate.admits(performance.now());
+      const message = admitted ? readMessage(data, budget) : undefined;
+      if (!admitted || !gate.took(budget.spent, message !== undefined)) this.flooded();
+      else if (message) this.options.received(message);
     };
+  }
+
+  private flooded(): void {
+    this.end();
+    this.options.broke("It sent more than a page can take, and was ended.");
+  }
+
+  private died(): void {
+    this.end();
+    const { died, broke } = this.options;
+    if (died) died();
+    else broke("The browser ended it: it may have taken more memory than there is.");
   }
 
   send(message: ToRoom): void {
@@ -96,15 +138,26 @@ export class RoomLink {
 
   /** Ends the room at once, whatever it is doing. */
   end(): void {
-    this.port?.close();
-    this.port = undefined;
-    this.tellFrame({ kind: "end" });
+    this.takeAway();
+    [this.frame, this.frameReady] = this.newFrame();
   }
 
   /** Ends the room and takes its frame away. */
   remove(): void {
-    this.end();
+    this.takeAway();
+    removeEventListener("message", this.onMessage);
+  }
+
+  private takeAway(): void {
+    this.pulse.stop();
+    this.port?.close();
+    this.port = undefined;
+    this.prepared = undefined;
+    // The worker is ended by word too: it may outlive its frame by seconds.
+    this.tellFrame({ kind: "end" });
     this.frame.remove();
+    // Whoever waits for it waits no longer.
+    this.heardReady();
   }
 
   stopLongWork(): void {
@@ -112,6 +165,8 @@ export class RoomLink {
   }
 
   private heard(message: FromFrame | undefined): void {
+    this.pulse.sign();
+    if (message?.kind === "frame-ready") this.heardReady();
     if (message?.kind === "needs-long-work")
       // Without its code the work fails in words, instead of being waited for without end.
       this.sendLongWork().catch(() => this.stopLongWork());
@@ -131,6 +186,11 @@ export class RoomLink {
     // The frame's origin is opaque, so no other target can be named; the source is checked there.
     this.frame.contentWindow?.postMessage(message, "*", transfer);
   }
+}
+
+function ticking(milliseconds: number, tick: () => void): () => void {
+  const timer = setInterval(tick, milliseconds);
+  return () => clearInterval(timer);
 }
 
 /** A frame that never says it is ready must not be waited for without end. */

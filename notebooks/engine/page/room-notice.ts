@@ -1,5 +1,6 @@
 import type { CellId } from "../types/index.ts";
 import { button, el } from "./dom.ts";
+import type { RoomEnd } from "./driver.ts";
 import { splitMark } from "./marks.ts";
 
 export interface NoticeEvents {
@@ -19,23 +20,26 @@ export class RoomNotice {
 
   silent(cell: CellId | undefined): void {
     this.show(
-      `${this.named(cell)} is still at work and gives no sign.`,
+      `${this.named({ cell })} is still at work and gives no sign.`,
       "What you entered is kept as it is.",
       button("Stop it", () => this.events.stop(), { class: "main" }),
     );
   }
 
-  ended(why: "stopped" | "no sign" | "broke", cell: CellId | undefined, message: string): void {
-    if (why === "broke") {
-      const again = button("Start again", () => this.events.startAgain(), { class: "main" });
-      this.show("Nothing can be worked out any more.", message, again);
-    } else if (why === "no sign")
+  ended(end: RoomEnd): void {
+    if (end.over)
       this.show(
-        `${this.named(cell)} gave no sign for 15 seconds and was ended.`,
+        end.why === "broke" ? "Nothing can be worked out any more." : factOf(end, this.named(end)),
+        end.message ?? "It was started again once and ended again, so it now waits for you.",
+        button("Start it again", () => this.events.startAgain(), { class: "main" }),
+      );
+    else if (end.why === "stopped") this.hide();
+    else
+      this.show(
+        factOf(end, this.named(end)),
         "The rest was started again with what you entered.",
         button("Close", () => this.hide()),
       );
-    else this.hide();
   }
 
   hide(): void {
@@ -43,7 +47,7 @@ export class RoomNotice {
     this.element.replaceChildren();
   }
 
-  private named(cell: CellId | undefined): string {
+  private named({ cell }: Pick<RoomEnd, "cell">): string {
     return cell === undefined ? "The notebook" : this.events.title(cell);
   }
 
@@ -51,4 +55,10 @@ export class RoomNotice {
     this.element.replaceChildren(splitMark(), el("p", {}, el("b", {}, fact), ` ${more}`), act);
     this.element.hidden = false;
   }
+}
+
+function factOf({ why }: RoomEnd, named: string): string {
+  if (why === "stopped") return `${named} was stopped.`;
+  if (why === "no sign") return `${named} gave no sign for 15 seconds and was ended.`;
+  return `${named} was ended by the browser: it may have taken more memory than there is.`;
 }

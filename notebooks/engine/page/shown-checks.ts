@@ -29,6 +29,7 @@ const problem = record(
   { also: list(path, 50) },
 );
 export const problems = list(problem, 20_000);
+export const remarks = list(record({ path, text: long }), 2_000);
 
 /** A drawing's tree; a path's data may be long, a drawing of 2,000 boards has many parts. */
 const tree = nested(40, (inner) =>
@@ -81,6 +82,7 @@ const kinds = word(
 export const entry = record(
   { entry: kinds, initial: long, text: long },
   {
+    complete: long,
     hint: long,
     unit: short,
     options: list(record({ text: short, label: short }), 500),

@@ -8,6 +8,8 @@ export interface GraphEvents {
   value(key: string, value: unknown): void;
   /** `input` is the key that was needed and has an error; undefined when the key itself failed. */
   failed(key: string, error: unknown, input: string | undefined): void;
+  /** A key that gives value after value is about to work out its next one. */
+  stepping(key: string): void;
   /** A pass has been started off; values may still be on their way. */
   passed(): void;
 }
@@ -83,7 +85,7 @@ export function createGraph(events: GraphEvents, wait: (ms: number) => Promise<v
     define(key, inputs, definition) {
       const node = nodes.get(key) ?? addNode(key);
       node.variable.define(key, inputs, (...values: readonly unknown[]) =>
-        guarded(node, definition(...values), wait),
+        guarded(node, definition(...values), { wait, stepping: () => events.stepping(key) }),
       );
     },
     remove(key) {
@@ -114,8 +116,8 @@ function inputOf(error: unknown): string | undefined {
 }
 
 /** The result of a run, let go of as soon as the run is superseded. */
-function guarded(node: Node, result: unknown, wait: (ms: number) => Promise<void>): unknown {
-  if (isGenerator(result)) return paced(node, result, wait);
+function guarded(node: Node, result: unknown, pace: Pace): unknown {
+  if (isGenerator(result)) return paced(node, result, pace);
   return isThenable(result) ? raced(node, result) : result;
 }
 
@@ -129,10 +131,13 @@ function raced<T>(node: Node, result: PromiseLike<T>): Promise<T> {
 }
 
 /** Values one after the other, never faster than the pace, or a loop without end would starve all. */
-function paced(node: Node, inner: Stepped, wait: (ms: number) => Promise<void>): Stepped {
+function paced(node: Node, inner: Stepped, { wait, stepping }: Pace): Stepped {
   let first = true;
   async function step(value: unknown): Promise<IteratorResult<unknown>> {
-    if (!first) await wait(paceMs);
+    if (!first) {
+      await wait(paceMs);
+      stepping();
+    }
     first = false;
     return inner.next(value);
   }
@@ -140,6 +145,11 @@ function paced(node: Node, inner: Stepped, wait: (ms: number) => Promise<void>):
     next: (value) => raced(node, step(value)),
     return: () => inner.return(),
   };
+}
+
+interface Pace {
+  wait(ms: number): Promise<void>;
+  stepping(): void;
 }
 
 interface Stepped {

@@ -111,6 +111,7 @@ class LiveSession implements Session {
       started: (key) => this.#started(key),
       value: (key, value) => this.#came(key, (live) => tookValue(live, key, value)),
       failed: (key, error, input) => this.#came(key, (live) => failed(live, key, error, input)),
+      stepping: (key) => this.#stepping(key),
       passed: () => this.#rest.look(),
     };
   }
@@ -151,6 +152,11 @@ class LiveSession implements Session {
       live.run = undefined;
     }
     this.#rest.started(live, key);
+  }
+
+  #stepping(key: string): void {
+    const live = this.#byKey.get(key);
+    if (live !== undefined) this.#options.onStarting?.(live.cell.id);
   }
 
   #came(key: string, take: (live: LiveCell) => void): void {
@@ -261,11 +267,13 @@ class LiveSession implements Session {
   }
 }
 
+/** Taken hold of now: in the closed room it is taken away from cells later. */
+const { setTimeout: later } = globalThis as unknown as {
+  setTimeout(callback: () => void, ms: number): unknown;
+};
+
 function timer(ms: number): Promise<void> {
-  const { setTimeout } = globalThis as unknown as {
-    setTimeout(callback: () => void, ms: number): unknown;
-  };
   return new Promise((resolve) => {
-    setTimeout(resolve, ms);
+    later(resolve, ms);
   });
 }

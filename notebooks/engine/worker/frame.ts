@@ -43,6 +43,7 @@ export function startFrame(): void {
     const port = event.ports[0];
     if (message.kind === "start" && port) start(message.code, port);
     if (message.kind === "end") end();
+    if (message.kind === "ping") tell({ kind: "alive" });
     if (message.kind === "long-work") relay.ready(message.code);
     if (message.kind === "solver") relay.hasSolver(message.solver);
     if (message.kind === "stop-work")

@@ -1,59 +1,33 @@
-/** What a worker offers of network, storage and further workers. Cells get none of it. */
-const gone = [
-  "fetch",
-  "fetchLater",
-  "XMLHttpRequest",
-  "WebSocket",
-  "WebSocketStream",
-  "WebSocketError",
-  "EventSource",
-  "WebTransport",
-  "importScripts",
-  "Worker",
-  "SharedWorker",
-  "FontFace",
-  "fonts",
-  "indexedDB",
-  "caches",
-  "CacheStorage",
-  "BroadcastChannel",
-  "Notification",
-  "PushManager",
-  "RTCDataChannel",
-  "RTCPeerConnection",
-  "BackgroundFetchManager",
-  "ServiceWorkerRegistration",
-  "cookieStore",
-  "CookieStore",
-  "FileSystemSyncAccessHandle",
-  "webkitRequestFileSystem",
-  "webkitRequestFileSystemSync",
-  "webkitResolveLocalFileSystemURL",
-  "webkitResolveLocalFileSystemSyncURL",
-  "requestAnimationFrame",
-  "cancelAnimationFrame",
-  "close",
-] as const;
-
-const goneFromNavigator =
-  /^(sendBeacon|serviceWorker|storage|storageBuckets|locks|credentials|usb|serial|hid|gpu|connection|permissions|mediaCapabilities|clearAppBadge|setAppBadge)$/;
+import { languageNames, workerNames } from "./names.ts";
 
 /**
- * Takes away what the worker's scope still offers of network, storage and further workers, along
- * its whole chain of prototypes, so that code compiled later finds none of it by any path. This is
- * the second wall; the first is the policy of the frame. Frames of animation go too: a worker's
- * hang on the visibility of a frame that is hidden, and the runtime must not wait for them.
+ * Takes away all that the worker's scope offers and is not on the list, along its whole chain of
+ * prototypes, so that code compiled later finds none of it by any path: network, storage, further
+ * workers, and whatever browsers may come to offer. This is the second wall; the first is the policy
+ * of the frame. The navigator keeps its name alone, because the solver's loader asks for that.
  *
  * Gives the names that could not be taken away; none, in the engines tried.
+ *
+ * @param keep whether a name stays. Default: the language's own, and what our scripts need of a worker
  */
-export function harden(scope: object): readonly string[] {
-  const left = gone.filter((name) => !takeAway(scope, name));
+export function harden(
+  scope: object,
+  keep: (name: string) => boolean = (name) => languageNames.has(name) || workerNames.has(name),
+): readonly string[] {
+  const left = namesOf(scope).filter((name) => !keep(name) && !takeAway(scope, name));
   const { navigator } = scope as { navigator?: object };
   if (!navigator) return left;
-  for (const holder of chain(navigator))
-    for (const name of Object.getOwnPropertyNames(holder))
-      if (goneFromNavigator.test(name) && !takeAway(navigator, name)) left.push(name as never);
-  return left;
+  const more = namesOf(navigator).filter((name) => !takeAway(navigator, name));
+  return [...left, ...more.map((name) => `navigator.${name}`)];
+}
+
+/** All names an object has or inherits, but for what every object inherits. */
+function namesOf(start: object): readonly string[] {
+  const names = new Set<string>();
+  for (const holder of chain(start))
+    for (const name of Object.getOwnPropertyNames(holder)) names.add(name);
+  for (const name of Object.getOwnPropertyNames(Object.prototype)) names.delete(name);
+  return [...names];
 }
 
 function takeAway(from: object, name: string): boolean {
@@ -74,6 +48,8 @@ function takeAway(from: object, name: string): boolean {
   return (from as Record<string, unknown>)[name] === undefined;
 }
 
+/** The object and what it inherits from, up to what every object inherits from. */
 function* chain(start: object): Generator<object> {
-  for (let at: object | null = start; at; at = Object.getPrototypeOf(at)) yield at;
+  for (let at: object | null = start; at && at !== Object.prototype; at = Object.getPrototypeOf(at))
+    yield at;
 }

@@ -1,4 +1,5 @@
 import type { LongWork, LongWorkControl } from "../types/index.ts";
+import { notPlain, type Odd } from "./plain-data.ts";
 import type { Ask, Cancel, SessionWork, WorkAnswer } from "./work-message.ts";
 
 interface Waiting {
@@ -41,6 +42,8 @@ export class RemoteWork {
   stand(name: string): LongWork {
     return (data, control) =>
       new Promise((done, failed) => {
+        const odd = notPlain(data);
+        if (odd !== undefined) throw new TypeError(refusal(name, odd));
         this.count += 1;
         const id = this.count;
         this.waiting.set(id, { control, done, failed });
@@ -72,4 +75,9 @@ export class RemoteWork {
     if (!this.waiting.delete(id)) return;
     this.post({ kind: "work", session: 0, work: { step: "cancel", id } });
   }
+}
+
+function refusal(name: string, { what, path }: Odd): string {
+  const where = path === "" ? "" : `, at ${path}`;
+  return `${name} is worked out apart and takes plain data only; it was handed ${what}${where}. Hand it the values themselves.`;
 }

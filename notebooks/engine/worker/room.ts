@@ -1,5 +1,6 @@
 import type { Host, LongWork, ToRoom } from "../types/index.ts";
 import { left } from "./before.ts";
+import { closeScope } from "./close-scope.ts";
 import { openRoom } from "./open-room.ts";
 import { RemoteWork } from "./remote-work.ts";
 import type { Port, WorkerScope } from "./scope.ts";
@@ -10,14 +11,14 @@ export type MakeHost = (remote: (name: string) => LongWork) => Host;
 
 /**
  * The script of the closed worker. It waits for the port that leads to the page, then lets the
- * session speak through it. What it needs of the scope it takes hold of now: later the cells run in
- * the same scope and may change everything.
+ * session speak through it. What it needs of the scope it takes hold of now: before the first cell
+ * runs in the same scope, everything else is taken away and what stays is fixed.
  */
 export function startRoom(
   makeHost: MakeHost,
   scope: WorkerScope = globalThis as unknown as WorkerScope,
 ): void {
-  if (left.length > 0) throw new Error(`This browser does not let go of: ${left.join(", ")}.`);
+  refuseIfLeft(left);
   const toFrame = scope.postMessage.bind(scope);
   const remote = new RemoteWork(toFrame);
   const host = makeHost((name) => remote.stand(name));
@@ -39,4 +40,9 @@ export function startRoom(
     if (message.kind === "work") remote.answered(message.work);
     else if (message.kind === "port" && port) connect(port);
   };
+  refuseIfLeft(closeScope(scope));
+}
+
+function refuseIfLeft(names: readonly string[]): void {
+  if (names.length > 0) throw new Error(`This browser does not let go of: ${names.join(", ")}.`);
 }

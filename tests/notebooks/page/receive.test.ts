@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { RateGate, readMessage } from "../../../notebooks/engine/page/receive.ts";
+import { FloodGate } from "../../../notebooks/engine/page/flood-gate.ts";
+import { readMessage } from "../../../notebooks/engine/page/receive.ts";
 
 const figure = { text: "4.2 cu yd", number: "4.2", unit: "cu yd", second: "3.2 m³" };
 const state = (more: object) => ({ id: "rebuild.md#fill", cautions: [], problems: [], ...more });
@@ -46,6 +47,27 @@ describe("readMessage", () => {
   it.each([
     ["an unknown kind of value", { shown: { kind: "html", html: "<b>" } }],
     ["a note that is neither yes nor no", { cutShort: "<b>stopped</b>" }],
+    ["a field nobody checks", { keep: "this" }],
+    ["a list with holes", { cautions: Object.assign([], { length: 3 }) }],
+    ["a map in place of a record", { shown: new Map([["kind", "nothing"]]) }],
+    [
+      "an entry with a field nobody checks",
+      { entry: { entry: "text", initial: "", text: "", keep: 1 } },
+    ],
+    [
+      "a drawing with a hole",
+      {
+        shown: {
+          kind: "drawing",
+          drawing: {
+            title: "",
+            alternative: "",
+            forms: [{ from: 0, tree: [1, "g", {}, Array(2)] }],
+          },
+        },
+      },
+    ],
+    ["remarks that are none", { remarks: [{ text: 4, path: [] }] }],
     ["a figure that is no text", { shown: { kind: "figure", figure: { ...figure, text: 4 } } }],
     [
       "a tree of another shape",
@@ -95,9 +117,9 @@ describe("readMessage", () => {
   });
 });
 
-describe("RateGate", () => {
+describe("FloodGate", () => {
   it("admits so many in a second and no more", () => {
-    const gate = new RateGate(3);
+    const gate = new FloodGate({ messages: 3 });
     expect([0, 1, 2, 3, 999].map((at) => gate.admits(at))).toEqual([
       true,
       true,
@@ -106,6 +128,20 @@ describe("RateGate", () => {
       false,
     ]);
     expect(gate.admits(1_000)).toBe(true);
+  });
+
+  it("counts what they hold, and those of no known kind", () => {
+    const large = new FloodGate({ characters: 100 });
+    expect([60, 40, 1].map((characters) => large.took({ parts: 1, characters }, true))).toEqual([
+      true,
+      true,
+      false,
+    ]);
+    const odd = new FloodGate({ malformed: 1 });
+    expect([
+      odd.took({ parts: 0, characters: 0 }, false),
+      odd.took({ parts: 0, characters: 0 }, false),
+    ]).toEqual([true, false]);
   });
 });
 

@@ -10,6 +10,7 @@ function recorded() {
     value: (key, value) => log.push(`${key} = ${String(value)}`),
     failed: (key, error, input) =>
       log.push(`${key} fails: ${(error as Error).message}${input ? `, for want of ${input}` : ""}`),
+    stepping: () => undefined,
     passed: () => log.push("pass"),
   };
   return { log, graph: createGraph(events, () => new Promise(() => {})) };

@@ -24,14 +24,14 @@ function scope() {
     get storage() {
       return "storage";
     }
-    get hardwareConcurrency() {
-      return 2;
-    }
   }
   return Object.assign(new DedicatedLike(), {
     fetch: () => undefined,
     WebSocket: class {},
     Worker: class {},
+    Array,
+    JSON,
+    somethingBrowsersWillInvent: () => undefined,
     navigator: new NavigatorLike(),
   });
 }
@@ -46,19 +46,28 @@ describe("harden", () => {
       expect(Object.getOwnPropertyDescriptor(at, "caches")?.get, "a getter left").toBeUndefined();
   });
 
-  it("takes the ways out of the navigator and leaves the rest of it", () => {
+  it("takes away what nobody knows of yet", () => {
+    const hard = scope();
+    harden(hard);
+    expect(hard.somethingBrowsersWillInvent).toBeUndefined();
+  });
+
+  it("takes everything from the navigator", () => {
     const hard = scope();
     harden(hard);
     expect(hard.navigator.sendBeacon).toBeUndefined();
     expect(hard.navigator.storage).toBeUndefined();
-    expect(hard.navigator.hardwareConcurrency).toBe(2);
   });
 
-  it("leaves the channel to the page", () => {
+  it("leaves the language, and the channel to the page until that is held", () => {
     const hard = scope();
     harden(hard);
+    expect(hard.Array).toBe(Array);
+    expect(hard.JSON).toBe(JSON);
     expect(typeof hard.postMessage).toBe("function");
-    expect(typeof hard.addEventListener).toBe("function");
+    expect(harden(hard, (name) => name === "Array")).toEqual([]);
+    expect(hard.postMessage).toBeUndefined();
+    expect(hard.Array).toBe(Array);
   });
 
   it("covers what cannot be deleted, for good", () => {
@@ -74,7 +83,7 @@ describe("harden", () => {
   });
 
   it("says what it could not take away", () => {
-    const stubborn = Object.freeze({ fetch: () => "out" });
-    expect(harden(stubborn)).toEqual(["fetch"]);
+    const stubborn = Object.freeze({ fetch: () => "out", navigator: Object.freeze({ usb: 1 }) });
+    expect(harden(stubborn)).toEqual(["fetch", "navigator.usb"]);
   });
 });

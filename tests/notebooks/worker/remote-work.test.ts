@@ -57,6 +57,27 @@ describe("stand-ins for long work", () => {
     expect(better).toEqual([12]);
   });
 
+  it.each([
+    ["a function", [{ pieces: [{ price: () => 1 }] }], "a function, at [0].pieces[0].price"],
+    ["a symbol", [Symbol("a")], "a symbol, at [0]"],
+    ["a promise", [{ rows: Promise.resolve() }], "a promise, at [0].rows"],
+    ["a function in a map", [new Map([["a", () => 1]])], "a function, at [0](a)"],
+  ])("refuse %s with its place, and ask for nothing", async (_, data, place) => {
+    const { made, posted, control } = remote();
+    await expect(made.stand("planBoards")(data, control)).rejects.toThrow(
+      `planBoards is worked out apart and takes plain data only; it was handed ${place}.`,
+    );
+    expect(posted).toEqual([]);
+  });
+
+  it("take data that holds itself, as sending does", async () => {
+    const { made, posted, control } = remote();
+    const data: unknown[] = [];
+    data.push(data);
+    void made.stand("planBoards")(data, control);
+    expect(posted).toHaveLength(1);
+  });
+
   it("fail as stopped where the reader stopped them", async () => {
     const { made, control } = remote();
     const answer = made.stand("planBoards")([], control);
