@@ -156,7 +156,9 @@ class LiveSession implements Session {
 
   #stepping(key: string): void {
     const live = this.#byKey.get(key);
-    if (live !== undefined) this.#options.onStarting?.(live.cell.id);
+    // The steps of long work are worked out elsewhere.
+    if (live !== undefined && live.run?.improving !== true)
+      this.#options.onStarting?.(live.cell.id);
   }
 
   #came(key: string, take: (live: LiveCell) => void): void {
