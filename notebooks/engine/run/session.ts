@@ -157,8 +157,7 @@ class LiveSession implements Session {
   #stepping(key: string): void {
     const live = this.#byKey.get(key);
     // The steps of long work are worked out elsewhere.
-    if (live !== undefined && live.run?.improving !== true)
-      this.#options.onStarting?.(live.cell.id);
+    if (live?.cell.generator) this.#options.onStarting?.(live.cell.id);
   }
 
   #came(key: string, take: (live: LiveCell) => void): void {
