@@ -41,7 +41,7 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
       if (open) open.showTroubles([words]);
       else troubles.push(words);
     },
-    options.journal,
+    { journal: options.journal, now: () => new Date().toISOString() },
   );
   await keeper.takeUp();
   const [book, units = "us"] = await Promise.all([

@@ -1,6 +1,45 @@
-export { indexedDbStorage } from "./indexed-db.ts";
+export {
+  createDocument,
+  listDocuments,
+  loadDocument,
+  type NewDocument,
+  setOwnGarden,
+} from "./documents.ts";
+export { freshFile, safeFile } from "./file-names.ts";
+export { indexedDbStorage, type OpenedStorage, openIndexedDb } from "./indexed-db.ts";
 export { type Journal, type TextStore, textJournal } from "./journal.ts";
-export { Keeper, loadAllEntered, loadEntered } from "./keeping.ts";
-export { type ReadRecord, readRecord } from "./records.ts";
+export { Keeper, type KeeperOptions, type KeepingTrouble } from "./keeping.ts";
+export { loadAllEntered, loadEntered } from "./loading.ts";
+export type { Outcome } from "./outcome.ts";
+export { fileAt, placeOf, type Scope } from "./place.ts";
+export { keepPlan, loadPlans, orderPlans, removePlan, renamePlan } from "./plans.ts";
+export type {
+  DocumentRecord,
+  EnteredRecord,
+  ListedState,
+  Origin,
+  Plan,
+  StateContent,
+  StateReason,
+  StateRecord,
+} from "./record-types.ts";
+export {
+  type KindRules,
+  type ReadRecord,
+  readByRules,
+  readRecord,
+  type Stored,
+} from "./records.ts";
+export { bringBackDocument, listRemoved, type Removed, removeDocument } from "./remove.ts";
+export { renameDocument } from "./rename.ts";
 export { keepUnits, loadUnits } from "./settings.ts";
-export { memoryStorage, type Storage } from "./storage.ts";
+export { StateKeeper, type TakeState } from "./state-keeper.ts";
+export { listStates, type NewState, noteState, readState } from "./states.ts";
+export { memoryStorage, type Step, type Storage } from "./storage.ts";
+export {
+  type Channel,
+  noOtherTabs,
+  type OtherTabs,
+  otherTabs,
+  type TabNews,
+} from "./tabs.ts";

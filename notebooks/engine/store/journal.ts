@@ -1,17 +1,41 @@
-import type { CellId, TableText } from "../types/index.ts";
+import type { CellId } from "../types/index.ts";
+import type { EnteredValue } from "./record-types.ts";
+import { isEnteredValue, isRecord } from "./shapes.ts";
 
-/** What has been typed and is not safe in the storage yet; undefined is a default again. */
-export type Unsafe = ReadonlyMap<CellId, string | TableText | undefined>;
+/** A document's text on its way into the storage. */
+export interface UnsafeText {
+  readonly text: string;
+  readonly title: string;
+  /** The revision it was written over. */
+  readonly revision: number;
+  readonly changed: string;
+}
+
+/** What has been typed and is not safe in the storage yet. */
+export interface Unsafe {
+  /** By place and name (`plot.md>garden.md#beds`); undefined is a default again. */
+  readonly entries: ReadonlyMap<CellId, EnteredValue | undefined>;
+  /** By place. */
+  readonly texts: ReadonlyMap<string, UnsafeText>;
+}
+
+/** What a page that ended left behind. It is forgotten when `done` is called. */
+export interface LeftBehind extends Unsafe {
+  readonly page: string;
+  done(): void;
+}
 
 /**
  * Holds what is on its way into the storage. It is written to at once, in one step: a page that is
  * closed or reloaded ends a write into a database halfway, but not this.
  */
 export interface Journal {
-  /** Holds just these from now on. */
-  hold(unsafe: Unsafe): void;
-  /** What pages that ended left behind; they are forgotten when `done` is called. */
-  leftBehind(): { readonly unsafe: Unsafe; done(): void };
+  /** A name that no other open page has. */
+  readonly page: string;
+  /** Holds just these from now on. Gives false where there is no room for them. */
+  hold(unsafe: Unsafe): boolean;
+  /** What other pages hold: those that ended, and what one that is open is just writing. */
+  leftBehind(): readonly LeftBehind[];
 }
 
 /** What is needed of the browser's `localStorage`. */
@@ -34,26 +58,46 @@ const prefix = "bedwright:on-its-way:";
 export function textJournal(store: TextStore, page: string): Journal {
   const own = `${prefix}${page}`;
   return {
+    page,
     hold(unsafe) {
       try {
-        if (unsafe.size === 0) store.removeItem(own);
-        else
-          store.setItem(own, JSON.stringify([...unsafe].map(([id, value]) => [id, value ?? null])));
+        if (unsafe.entries.size === 0 && unsafe.texts.size === 0) store.removeItem(own);
+        else store.setItem(own, written(unsafe));
+        return true;
       } catch {
         // A full store: what is typed still goes its ordinary way, and that reports its own trouble.
+        return false;
       }
     },
-    leftBehind() {
-      const keys = keysOf(store).filter((key) => key !== own);
-      const unsafe = new Map(keys.flatMap((key) => [...read(store.getItem(key))]));
-      return {
-        unsafe,
-        done: () => {
-          for (const key of keys) store.removeItem(key);
-        },
-      };
-    },
+    leftBehind: () =>
+      keysOf(store)
+        .filter((key) => key !== own)
+        .flatMap((key) => leftIn(store, key)),
   };
+}
+
+function leftIn(store: TextStore, key: string): readonly LeftBehind[] {
+  const text = store.getItem(key);
+  const unsafe = read(text);
+  if (unsafe === undefined) return [];
+  return [
+    {
+      ...unsafe,
+      page: key.slice(prefix.length),
+      done: () => {
+        // A page that is open after all may hold something newer by now: that stays.
+        if (store.getItem(key) === text) store.removeItem(key);
+      },
+    },
+  ];
+}
+
+function written({ entries, texts }: Unsafe): string {
+  return JSON.stringify({
+    version: 1,
+    entries: [...entries].map(([id, value]) => [id, value ?? null]),
+    texts: [...texts],
+  });
 }
 
 function keysOf(store: TextStore): readonly string[] {
@@ -61,23 +105,36 @@ function keysOf(store: TextStore): readonly string[] {
   return keys.filter((key) => key.startsWith(prefix));
 }
 
-/** The entries of a journal's text; none where it is not one of ours. */
-function read(text: string | null): Unsafe {
+/** What a journal's text holds; undefined where it is not one of ours, or of a newer version. */
+function read(text: string | null): Unsafe | undefined {
   try {
-    const pairs: unknown = JSON.parse(text ?? "[]");
-    if (!Array.isArray(pairs)) return new Map();
-    return new Map(pairs.filter(isPair).map(([id, value]) => [id, value ?? undefined]));
+    const held: unknown = JSON.parse(text ?? "");
+    // Before texts were held it was the entries alone.
+    const { entries, texts } = Array.isArray(held)
+      ? { entries: held as unknown, texts: [] as unknown }
+      : isRecord(held) && held.version === 1
+        ? held
+        : {};
+    if (!Array.isArray(entries) || !Array.isArray(texts)) return undefined;
+    return {
+      entries: new Map(entries.filter(isEntry).map(([id, value]) => [id, value ?? undefined])),
+      texts: new Map(texts.filter(isUnsafeText)),
+    };
   } catch {
-    return new Map();
+    return undefined;
   }
 }
 
-function isPair(pair: unknown): pair is [CellId, string | TableText | null] {
+function isEntry(pair: unknown): pair is [CellId, EnteredValue | null] {
   if (!Array.isArray(pair) || typeof pair[0] !== "string" || !pair[0].includes("#")) return false;
-  const value: unknown = pair[1];
+  return pair[1] === null || isEnteredValue(pair[1]);
+}
+
+function isUnsafeText(pair: unknown): pair is [string, UnsafeText] {
+  if (!Array.isArray(pair) || typeof pair[0] !== "string" || !isRecord(pair[1])) return false;
+  const { text, title, revision, changed } = pair[1];
   return (
-    value === null ||
-    typeof value === "string" ||
-    (typeof value === "object" && "rows" in (value as object))
+    [text, title, changed].every((part) => typeof part === "string") &&
+    Number.isSafeInteger(revision)
   );
 }

@@ -1,144 +1,253 @@
-import type { CellId, Entered, TableText } from "../types/index.ts";
-import type { Journal } from "./journal.ts";
-import { type EnteredRecord, type ReadRecord, readRecord } from "./records.ts";
+import type { CellId, Entered } from "../types/index.ts";
+import { entriesAstray, textAstray } from "./astray.ts";
+import type { Journal, UnsafeText } from "./journal.ts";
+import { loadAllEntered } from "./loading.ts";
+import { nameOfCell, placedCell, placeOf, type Scope } from "./place.ts";
+import type { DocumentRecord, EnteredValue, StateReason } from "./record-types.ts";
 import type { Storage } from "./storage.ts";
+import { noOtherTabs, type OtherTabs } from "./tabs.ts";
+import { Waiting } from "./waiting.ts";
+import { journalFull, notKept, textElsewhere, typedOver } from "./words.ts";
+import { byPlace, type Changes, sameValue, writeEntries } from "./write-entries.ts";
+import { writeText } from "./write-text.ts";
 
-/** Why something entered could not be kept, in words for the reader. */
+/** Something about what is kept that the reader must know, in words. */
 export type KeepingTrouble = (words: string) => void;
 
-const keyOf = (file: string) => `entered:${file}`;
-const nameOf = (id: CellId) => id.slice(id.indexOf("#") + 1);
-const fileOf = (id: CellId) => id.slice(0, id.indexOf("#"));
-
-/** What is kept of one notebook's entries and tables. */
-export async function loadEntered(
-  storage: Storage,
-  file: string,
-): Promise<ReadRecord<EnteredRecord>> {
-  return readRecord("entered", await storage.get(keyOf(file)));
+export interface KeeperOptions {
+  /** The ISO instant now: dates what goes to the earlier states. */
+  readonly now: () => string;
+  /** With it, nothing is lost where the page ends before a write does. */
+  readonly journal?: Journal | undefined;
+  /** Whose entries they are. Default: the reader's own garden's. */
+  readonly scope?: Scope | undefined;
+  /** Other open pages, told of what was written. Default: none. */
+  readonly others?: OtherTabs | undefined;
+  /** Calls something a while later, so that what could not be written is tried again. Default: only with the next change. */
+  readonly later?: ((act: () => void) => void) | undefined;
+  /** Everything is safe again after a trouble. */
+  readonly safe?: (() => void) | undefined;
+  /** Another tab's text of a document stands; what was written here is among the earlier states. */
+  readonly stands?: ((record: DocumentRecord) => void) | undefined;
 }
 
 /**
- * Keeps what is entered: a change is written at once, and what comes while it is being written
- * together after it. Each write goes cell by cell into what is there, so that another tab's other
- * cells are left alone. A record from a newer version, or one that can't be read, is never written
- * over.
+ * Keeps what is entered and written: a change is written at once, and what comes while it is being
+ * written together after it. Entries go cell by cell into what is there, so that another tab's other
+ * cells are left alone; a text only over the revision it was made from. A record from a newer
+ * version, or one that can't be read, is never written over.
  */
 export class Keeper {
-  private readonly storage: Storage;
-  private readonly trouble: KeepingTrouble;
-  private readonly journal: Journal | undefined;
-  private waiting = new Map<CellId, string | TableText | undefined>();
-  /** Waiting or being written. */
-  private readonly unsafe = new Map<CellId, string | TableText | undefined>();
-  private writing: Promise<void> | undefined;
+  readonly #storage: Storage;
+  readonly #trouble: KeepingTrouble;
+  readonly #options: KeeperOptions;
+  readonly #scope: Scope;
+  readonly #others: OtherTabs;
+  readonly #waiting: Waiting;
+  /** What cells held when this page last saw them, by place and name; undefined before it has looked. */
+  #seen: Map<CellId, EnteredValue | undefined> | undefined;
+  #files: readonly string[] = [];
+  /** The revision this page last wrote of a text, by place. */
+  readonly #revisions = new Map<string, number>();
+  /** Texts that another tab's stands instead of, and the state they go to, by place. */
+  readonly #astray = new Map<string, number | undefined>();
+  #writing: Promise<void> | undefined;
+  #troubled = false;
+  #comesBack = false;
 
-  /** With a journal, nothing is lost where the page ends before a write does. */
-  constructor(storage: Storage, trouble: KeepingTrouble, journal?: Journal) {
-    this.storage = storage;
-    this.trouble = trouble;
-    this.journal = journal;
+  constructor(storage: Storage, trouble: KeepingTrouble, options: KeeperOptions) {
+    this.#storage = storage;
+    this.#trouble = trouble;
+    this.#options = options;
+    this.#scope = options.scope ?? { main: "", apart: false };
+    this.#others = options.others ?? noOtherTabs;
+    this.#waiting = new Waiting(options.journal);
   }
 
-  /** Writes what pages that ended left in the journal. */
+  /** Everything kept for these files, with what is still on its way; it counts as seen by this page. */
+  async load(
+    files: readonly string[],
+  ): Promise<{ readonly entered: Entered; readonly troubles: readonly string[] }> {
+    const loaded = await loadAllEntered(this.#storage, files, this.#scope);
+    this.#files = files;
+    this.#seen = new Map();
+    this.saw(new Map(Object.entries(loaded.entered) as [CellId, EnteredValue][]));
+    const entered: Record<CellId, EnteredValue> = { ...loaded.entered };
+    for (const file of files)
+      for (const [id, value] of this.#waiting.entriesAt(placeOf(file, this.#scope))) {
+        const own: CellId = `${file}#${nameOfCell(id)}`;
+        if (value === undefined) delete entered[own];
+        else entered[own] = value;
+      }
+    return { entered, troubles: loaded.troubles };
+  }
+
+  /** What the page now shows of these cells came from elsewhere: typing over it is no accident. */
+  saw(values: ReadonlyMap<CellId, EnteredValue | undefined>): void {
+    for (const [id, value] of values) this.#seen?.set(placedCell(id, this.#scope), value);
+  }
+
+  /** Writes what pages that ended left in the journal. What can't be written is kept as if typed here. */
   async takeUp(): Promise<void> {
-    const left = this.journal?.leftBehind();
-    if (left === undefined || left.unsafe.size === 0) return;
-    if (await this.write(left.unsafe)) left.done();
+    for (const left of this.#options.journal?.leftBehind() ?? []) {
+      const why = "left behind";
+      const failed = new Waiting(undefined);
+      for (const [place, changes] of byPlace(left.entries))
+        if (!(await this.#writeEntries(place, changes, why))) failed.addEntries(changes);
+      for (const [place, text] of left.texts)
+        if (!(await this.#writeText(place, text, { why, writer: left.page })))
+          failed.addText(place, text);
+      if (failed.empty || this.#waiting.takeOver(failed)) left.done();
+      if (!failed.empty) this.#tryLater();
+    }
   }
 
   /** Remembers what a cell's entry holds now; undefined is its default again. */
-  keep(id: CellId, value: string | TableText | undefined): void {
-    this.waiting.set(id, value);
-    this.unsafe.set(id, value);
-    this.journal?.hold(this.unsafe);
+  keep(id: CellId, value: EnteredValue | undefined): void {
+    this.#waiting.addEntries(new Map([[placedCell(id, this.#scope), value]]));
     void this.flush();
+  }
+
+  /**
+   * Remembers a document's text.
+   *
+   * @param options.revision the one the page last loaded, or was told of
+   * @param options.changed ISO instant
+   */
+  keepText(
+    place: string,
+    text: string,
+    options: { readonly revision: number; readonly title: string; readonly changed: string },
+  ): void {
+    const revision = Math.max(options.revision, this.#revisions.get(place) ?? 0);
+    this.#waiting.addText(place, { ...options, text, revision });
+    void this.flush();
+  }
+
+  /** A text that is still on its way into the storage, as after a full disk. */
+  textOnItsWay(place: string): string | undefined {
+    return this.#waiting.texts.get(place)?.text;
   }
 
   /** The promise ends when everything so far is safe, or when it was said that it can't be. */
   flush(): Promise<void> {
-    this.writing ??= this.writeAll().then((good) => {
-      this.writing = undefined;
+    this.#writing ??= this.#writeAll().then((good) => {
+      this.#writing = undefined;
       // Something may have come between the last look and now.
-      return good && this.waiting.size > 0 ? this.flush() : undefined;
+      return good && this.#waiting.more ? this.flush() : undefined;
     });
-    return this.writing;
+    return this.#writing;
   }
 
-  private async writeAll(): Promise<boolean> {
-    while (this.waiting.size > 0) {
-      const changes = this.waiting;
-      this.waiting = new Map();
-      if (!(await this.write(changes))) return false;
-      for (const [id, value] of changes) if (this.unsafe.get(id) === value) this.unsafe.delete(id);
-      this.journal?.hold(this.unsafe);
+  async #writeAll(): Promise<boolean> {
+    while (this.#waiting.more) {
+      const { entries, texts } = this.#waiting.next();
+      let good = true;
+      for (const [place, changes] of byPlace(entries)) {
+        if (await this.#writeEntries(place, changes, "two tabs")) this.#waiting.wrote(changes);
+        else good = false;
+      }
+      for (const [place, text] of texts) {
+        const writer = this.#options.journal?.page ?? "";
+        if (await this.#writeText(place, text, { why: "two tabs", writer }))
+          this.#waiting.wroteText(place, text);
+        else good = false;
+      }
+      if (!good) {
+        this.#waiting.again();
+        this.#tryLater();
+        return false;
+      }
     }
+    if (this.#troubled) this.#options.safe?.();
+    this.#troubled = false;
     return true;
   }
 
-  /** Gives false where it failed; what failed waits for the next change. */
-  private async write(
-    changes: ReadonlyMap<CellId, string | TableText | undefined>,
-  ): Promise<boolean> {
-    let good = true;
-    const files = new Set([...changes.keys()].map(fileOf));
-    for (const file of files) {
-      const own = [...changes].filter(([id]) => fileOf(id) === file);
-      try {
-        await this.storage.change(keyOf(file), (before) => this.merged(file, before, own));
-      } catch (error) {
-        const why = error instanceof Error ? error.message : String(error);
-        this.trouble(`What you typed could not be kept on this computer: ${why}`);
-        good = false;
-        for (const [id, value] of own) if (!this.waiting.has(id)) this.waiting.set(id, value);
+  #tryLater(): void {
+    const { later } = this.#options;
+    if (this.#comesBack || later === undefined) return;
+    this.#comesBack = true;
+    later(() => {
+      this.#comesBack = false;
+      void this.flush();
+    });
+  }
+
+  /** Gives false where it failed and must be tried again. */
+  async #writeEntries(place: string, changes: Changes, why: StateReason): Promise<boolean> {
+    try {
+      const { left, before } = await writeEntries(this.#storage, place, changes);
+      if (left !== undefined) {
+        this.#trouble(left);
+        return true;
       }
+      const cells = [...changes].map(([id, value]) => [nameOfCell(id), value ?? null] as const);
+      this.#others.changed({ what: "entered", place, cells: Object.fromEntries(cells) });
+      const held = this.#unseen(changes, before, why);
+      for (const [id, value] of changes) this.#seen?.set(id, value);
+      if (held.size > 0) await this.#keepTypedOver(place, held, why);
+      return true;
+    } catch (error) {
+      this.#failed(error);
+      return false;
     }
-    return good;
   }
 
-  private merged(
-    file: string,
-    before: unknown,
-    changes: readonly (readonly [CellId, string | TableText | undefined])[],
-  ): EnteredRecord | undefined {
-    const read = readRecord("entered", before);
-    if (read.is === "newer" || read.is === "broken") {
-      this.trouble(notWrittenOver(file, read));
-      return undefined;
-    }
-    const cells: Record<string, string | TableText> =
-      read.is === "record" ? { ...read.record.cells } : {};
-    for (const [id, value] of changes) {
-      if (value === undefined) delete cells[nameOf(id)];
-      else cells[nameOf(id)] = value;
-    }
-    return { kind: "entered", version: 1, file, cells };
+  /** What was written over that this page had never seen: typed in another tab. */
+  #unseen(changes: Changes, before: Changes, why: StateReason): Changes {
+    const seen = this.#seen;
+    return new Map(
+      [...before].filter(([id, held]) => {
+        if (sameValue(held, changes.get(id))) return false;
+        if (why === "left behind") return true;
+        return seen !== undefined && !sameValue(held, seen.get(id));
+      }),
+    );
   }
-}
 
-/** Says why kept entries are left as they are. */
-export function notWrittenOver(
-  file: string,
-  read: { readonly is: "newer"; readonly version: number } | { readonly is: "broken" },
-): string {
-  return read.is === "newer"
-    ? `What is kept for ${file} was written by a newer version of this workbook. It is left as it is; what you type now is not kept.`
-    : `What is kept for ${file} can't be read. It is left as it is; what you type now is not kept.`;
-}
-
-/** Everything kept for these files, as the closed room takes it, and what could not be used. */
-export async function loadAllEntered(
-  storage: Storage,
-  files: readonly string[],
-): Promise<{ readonly entered: Entered; readonly troubles: readonly string[] }> {
-  const entered: Record<CellId, string | TableText> = {};
-  const troubles: string[] = [];
-  for (const file of files) {
-    const read = await loadEntered(storage, file);
-    if (read.is === "newer" || read.is === "broken") troubles.push(notWrittenOver(file, read));
-    if (read.is !== "record") continue;
-    for (const [name, value] of Object.entries(read.record.cells))
-      entered[`${file}#${name}`] = value;
+  async #keepTypedOver(place: string, held: Changes, why: StateReason): Promise<void> {
+    const when = { at: this.#options.now(), why, open: this.#open };
+    await entriesAstray(this.#storage, { place, held }, when);
+    if (why === "two tabs") this.#trouble(typedOver([...held.keys()].map(nameOfCell)));
   }
-  return { entered, troubles };
+
+  async #writeText(
+    place: string,
+    text: UnsafeText,
+    { why, writer }: { readonly why: StateReason; readonly writer: string },
+  ): Promise<boolean> {
+    try {
+      const came = await writeText(this.#storage, place, { ...text, writer });
+      if (came.is === "written") {
+        const { record } = came;
+        this.#revisions.set(place, record.revision);
+        this.#astray.delete(place);
+        const { title, revision } = record;
+        this.#others.changed({ what: "text", place, text: record.text, title, revision });
+        return true;
+      }
+      const known = this.#astray.has(place);
+      const state = this.#astray.get(place);
+      const when = { at: this.#options.now(), why, open: this.#open };
+      const number = await textAstray(this.#storage, { place, text: text.text, state }, when);
+      this.#astray.set(place, number);
+      if (!known) this.#trouble(textElsewhere(place, came, why));
+      if (came.is === "overtaken" && !known) this.#options.stands?.(came.stands);
+      return true;
+    } catch (error) {
+      this.#failed(error);
+      return false;
+    }
+  }
+
+  get #open() {
+    return this.#seen ? { scope: this.#scope, files: this.#files } : undefined;
+  }
+
+  #failed(error: unknown): void {
+    this.#troubled = true;
+    this.#trouble(notKept(error));
+    if (!this.#waiting.held) this.#trouble(journalFull);
+  }
 }

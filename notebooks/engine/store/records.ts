@@ -1,22 +1,5 @@
-import type { TableText, Units } from "../types/index.ts";
-
-/** What was typed into one notebook's entries and tables, by the cell's name. */
-export interface EnteredRecord {
-  readonly kind: "entered";
-  readonly version: 1;
-  readonly file: string;
-  readonly cells: Readonly<Record<string, string | TableText>>;
-}
-
-export interface SettingsRecord {
-  readonly kind: "settings";
-  readonly version: 1;
-  readonly units: Units;
-}
-
-export type KeptRecord = EnteredRecord | SettingsRecord;
-
-const newest = { entered: 1, settings: 1 } as const;
+import type { KindOfRecord, RecordOf } from "./record-types.ts";
+import { shapes } from "./shapes.ts";
 
 /**
  * What a stored value turned out to be. `newer` was written by a later version of this program:
@@ -28,48 +11,62 @@ export type ReadRecord<R> =
   | { readonly is: "newer"; readonly version: number }
   | { readonly is: "broken" };
 
-/** Reads a stored value of the kind, bringing older versions up to the present one. */
-export function readRecord<K extends KeptRecord["kind"]>(
-  kind: K,
+/** A stored value of some version, before it is known to be good. */
+export type Stored = Readonly<Record<string, unknown>>;
+
+/** How one kind of record is read. */
+export interface KindRules {
+  /** The version written now. */
+  readonly newest: number;
+  /** From a version to the next, by the version it starts from. */
+  readonly steps: Readonly<Record<number, (old: Stored) => Stored>>;
+  /** Whether a value of the newest version has the shape it must have. */
+  fits(stored: object): boolean;
+}
+
+/**
+ * Reads a stored value by the rules of its kind. An older version is brought up to the newest, one
+ * step a version; where a step is missing or fails, or the result has not the right shape, it is
+ * broken. What is stored is left as it is: the newest version is written with the next change.
+ */
+export function readByRules(
+  kind: string,
   stored: unknown,
-): ReadRecord<Extract<KeptRecord, { readonly kind: K }>> {
+  { newest, steps, fits }: KindRules,
+): ReadRecord<Stored> {
   if (stored === undefined) return { is: "absent" };
   if (typeof stored !== "object" || stored === null) return { is: "broken" };
-  const { kind: of, version } = stored as { kind?: unknown; version?: unknown };
-  if (of !== kind || typeof version !== "number" || !Number.isInteger(version) || version < 1)
+  const { kind: of, version } = stored as Stored;
+  if (of !== kind || typeof version !== "number" || !Number.isInteger(version))
     return { is: "broken" };
-  if (version > newest[kind]) return { is: "newer", version };
-  // Version 1 is the first; migrations of older ones go here, one step a version.
-  return shapes[kind](stored)
-    ? { is: "record", record: stored as Extract<KeptRecord, { readonly kind: K }> }
-    : { is: "broken" };
+  if (version > newest) return { is: "newer", version };
+  let record = stored as Stored;
+  for (let at = version; at < newest; at += 1) {
+    const step = steps[at];
+    if (step === undefined) return { is: "broken" };
+    try {
+      record = { ...step(record), kind, version: at + 1 };
+    } catch {
+      return { is: "broken" };
+    }
+  }
+  return fits(record) ? { is: "record", record } : { is: "broken" };
 }
 
-const isText = (value: unknown) => typeof value === "string";
-
-function isTable(value: unknown): boolean {
-  if (typeof value !== "object" || value === null) return false;
-  const { kind, name, columns, rows, decimal } = value as Partial<TableText>;
-  return (
-    kind === "table" &&
-    isText(name) &&
-    (decimal === "." || decimal === ",") &&
-    Array.isArray(columns) &&
-    columns.every(isText) &&
-    Array.isArray(rows) &&
-    rows.every((row) => Array.isArray(row) && row.length === columns.length && row.every(isText))
-  );
-}
-
-const shapes: Record<KeptRecord["kind"], (stored: object) => boolean> = {
-  entered(stored) {
-    const { file, cells } = stored as Partial<EnteredRecord>;
-    return (
-      isText(file) &&
-      typeof cells === "object" &&
-      cells !== null &&
-      Object.values(cells).every((value) => isText(value) || isTable(value))
-    );
-  },
-  settings: (stored) => ["us", "metric"].includes(String((stored as SettingsRecord).units)),
+/** All kinds are at their first version. A later one goes here with the step that leads to it. */
+const rules: Readonly<Record<KindOfRecord, KindRules>> = {
+  entered: { newest: 1, steps: {}, fits: shapes.entered },
+  settings: { newest: 1, steps: {}, fits: shapes.settings },
+  document: { newest: 1, steps: {}, fits: shapes.document },
+  plans: { newest: 1, steps: {}, fits: shapes.plans },
+  state: { newest: 1, steps: {}, fits: shapes.state },
+  states: { newest: 1, steps: {}, fits: shapes.states },
 };
+
+/** Reads a stored value of the kind, bringing older versions up to the present one. */
+export function readRecord<K extends KindOfRecord>(
+  kind: K,
+  stored: unknown,
+): ReadRecord<RecordOf<K>> {
+  return readByRules(kind, stored, rules[kind]) as ReadRecord<RecordOf<K>>;
+}

@@ -28,13 +28,17 @@ function neverWrites(): Storage {
 }
 
 const quiet = () => undefined;
+const now = () => "2026-04-25T14:05:00.000Z";
 
 describe("the journal", () => {
   it("brings back what a page that ended had not written", async () => {
     const texts = textStore();
-    new Keeper(neverWrites(), quiet, textJournal(texts, "first")).keep("a.md#size", "10 ft");
+    new Keeper(neverWrites(), quiet, { journal: textJournal(texts, "first"), now }).keep(
+      "a.md#size",
+      "10 ft",
+    );
     const storage = memoryStorage();
-    await new Keeper(storage, quiet, textJournal(texts, "second")).takeUp();
+    await new Keeper(storage, quiet, { journal: textJournal(texts, "second"), now }).takeUp();
     const { entered } = await loadAllEntered(storage, ["a.md"]);
     expect(entered).toEqual({ "a.md#size": "10 ft" });
     expect(texts.held.size).toBe(0);
@@ -42,7 +46,10 @@ describe("the journal", () => {
 
   it("holds nothing once it is written", async () => {
     const texts = textStore();
-    const keeper = new Keeper(memoryStorage(), quiet, textJournal(texts, "first"));
+    const keeper = new Keeper(memoryStorage(), quiet, {
+      journal: textJournal(texts, "first"),
+      now,
+    });
     keeper.keep("a.md#size", "10 ft");
     expect(texts.held.size).toBe(1);
     await keeper.flush();
@@ -52,14 +59,17 @@ describe("the journal", () => {
   it("brings back a default, and keeps what it cannot write", async () => {
     const texts = textStore();
     const storage = memoryStorage();
-    const before = new Keeper(storage, quiet);
+    const before = new Keeper(storage, quiet, { now });
     before.keep("a.md#size", "10 ft");
     await before.flush();
-    new Keeper(neverWrites(), quiet, textJournal(texts, "first")).keep("a.md#size", undefined);
+    new Keeper(neverWrites(), quiet, { journal: textJournal(texts, "first"), now }).keep(
+      "a.md#size",
+      undefined,
+    );
     const full: Storage = { ...storage, change: () => Promise.reject(new Error("full")) };
-    await new Keeper(full, quiet, textJournal(texts, "second")).takeUp();
+    await new Keeper(full, quiet, { journal: textJournal(texts, "second"), now }).takeUp();
     expect(texts.held.size).toBe(1);
-    await new Keeper(storage, quiet, textJournal(texts, "third")).takeUp();
+    await new Keeper(storage, quiet, { journal: textJournal(texts, "third"), now }).takeUp();
     expect((await loadAllEntered(storage, ["a.md"])).entered).toEqual({});
   });
 
@@ -69,7 +79,7 @@ describe("the journal", () => {
     texts.setItem("bedwright:on-its-way:y", "not even JSON");
     texts.setItem("somebody else's", '[["a.md#size","9 ft"]]');
     const storage = memoryStorage();
-    await new Keeper(storage, quiet, textJournal(texts, "second")).takeUp();
+    await new Keeper(storage, quiet, { journal: textJournal(texts, "second"), now }).takeUp();
     expect((await loadAllEntered(storage, ["a.md"])).entered).toEqual({});
     expect(texts.getItem("somebody else's")).not.toBeNull();
   });

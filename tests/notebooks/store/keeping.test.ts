@@ -16,9 +16,11 @@ const table = {
   decimal: "." as const,
 };
 
+const now = () => "2026-04-25T14:05:00.000Z";
+
 function keeper(storage: Storage) {
   const troubles: string[] = [];
-  return { troubles, keep: new Keeper(storage, (words) => troubles.push(words)) };
+  return { troubles, keep: new Keeper(storage, (words) => troubles.push(words), { now }) };
 }
 
 describe("Keeper", () => {
@@ -43,7 +45,7 @@ describe("Keeper", () => {
         return good.change(key, update);
       },
     };
-    const keep = new Keeper(storage, () => {});
+    const keep = new Keeper(storage, () => {}, { now });
     for (const text of ["1", "1/", "1/4"]) keep.keep("rebuild.md#kerf", text);
     expect(writes).toBe(1);
     await keep.flush();
