@@ -1,8 +1,10 @@
+import type { CellId } from "../types/index.ts";
 import { freshFile, safeFile } from "./file-names.ts";
 import { readKey } from "./keys.ts";
+import { enteredKey } from "./loading.ts";
 import { good, type Outcome, refused } from "./outcome.ts";
-import { isCarried, placeOf } from "./place.ts";
-import type { DocumentRecord, Origin } from "./record-types.ts";
+import { fileOfCell, isCarried, nameOfCell, placeOf, type Scope } from "./place.ts";
+import type { DocumentRecord, EnteredValue, Origin } from "./record-types.ts";
 import { type ReadRecord, readRecord } from "./records.ts";
 import type { Storage } from "./storage.ts";
 import { notKept, notWrittenOver } from "./words.ts";
@@ -48,8 +50,18 @@ export interface NewDocument {
   readonly carried?: ReadonlyMap<string, string>;
   /** Use the reader's own garden instead of what is carried. Default false. */
   readonly ownGarden?: boolean;
+  /**
+   * What is entered, by the name of a cell of its own, or by `FILE#NAME` for one of a document it
+   * carries.
+   */
+  readonly entered?: Readonly<Record<string, EnteredValue>>;
   /** Names that are taken besides those kept, as those of shipped notebooks. */
   readonly taken?: Iterable<string>;
+  /**
+   * The file must be called just so, as where it stands in for a shipped one: what is entered under
+   * that name stays with it, and where there is such a document already, this is refused. Default false.
+   */
+  readonly exact?: boolean;
 }
 
 /**
@@ -60,24 +72,44 @@ export async function createDocument(
   storage: Storage,
   made: NewDocument,
 ): Promise<Outcome<DocumentRecord>> {
-  const { text, title, origin, changed, carried, ownGarden = false, taken = [] } = made;
+  const { text, title, origin, changed, carried, ownGarden = false, exact = false } = made;
   try {
-    const record = await storage.together(async (step): Promise<DocumentRecord> => {
-      const names = [...taken, ...takenBy(await step.keys())];
-      const place = freshFile(safeFile(made.file), names);
+    const record = await storage.together(async (step): Promise<DocumentRecord | undefined> => {
+      const names = [...(made.taken ?? []), ...takenBy(await step.keys())];
+      const place = exact ? made.file : freshFile(safeFile(made.file), names);
+      if ((await step.get(documentKey(place))) !== undefined) return undefined;
       const main = { ...blank, place, text, title, origin, changed, ownGarden };
       await step.put(documentKey(place), main);
+      const scope = { main: place, apart: true };
       for (const [file, part] of carried ?? []) {
-        const at = placeOf(file, { main: place, apart: true });
+        const at = placeOf(file, scope);
         await step.put(documentKey(at), { ...main, place: at, text: part, title: file });
       }
+      for (const [at, cells] of enteredBy(made, scope))
+        if ((await step.get(enteredKey(at))) === undefined)
+          await step.put(enteredKey(at), { kind: "entered", version: 1, file: at, cells });
       return main;
     });
+    if (record === undefined)
+      return refused(`You have a notebook ${made.file} already. It stays as it is.`);
     storage.last?.();
     return good(record);
   } catch (error) {
     return refused(notKept(error));
   }
+}
+
+/** What is entered in a new document and what it carries, by place. */
+function enteredBy({ file: own, entered = {} }: NewDocument, scope: Scope) {
+  const places = new Map<string, Record<string, EnteredValue>>();
+  for (const [key, value] of Object.entries(entered)) {
+    const [file, name] = key.includes("#")
+      ? [fileOfCell(key as CellId), nameOfCell(key as CellId)]
+      : [own, key];
+    const place = file === own ? scope.main : placeOf(file, scope);
+    places.set(place, { ...places.get(place), [name]: value });
+  }
+  return places;
 }
 
 const blank = { kind: "document", version: 1, revision: 1 } as const;

@@ -1,3 +1,4 @@
+export { importAll } from "./bring-in.ts";
 export {
   createDocument,
   listDocuments,
@@ -5,6 +6,7 @@ export {
   type NewDocument,
   setOwnGarden,
 } from "./documents.ts";
+export { exportAll } from "./everything.ts";
 export { freshFile, safeFile } from "./file-names.ts";
 export { indexedDbStorage, type OpenedStorage, openIndexedDb } from "./indexed-db.ts";
 export { type Journal, type TextStore, textJournal } from "./journal.ts";
@@ -36,6 +38,7 @@ export { keepUnits, loadUnits } from "./settings.ts";
 export { StateKeeper, type TakeState } from "./state-keeper.ts";
 export { listStates, type NewState, noteState, readState } from "./states.ts";
 export { memoryStorage, type Step, type Storage } from "./storage.ts";
+export { filesOf, storedContent } from "./stored-content.ts";
 export {
   type Channel,
   noOtherTabs,
@@ -43,3 +46,4 @@ export {
   otherTabs,
   type TabNews,
 } from "./tabs.ts";
+export { keepsNothing } from "./words.ts";
