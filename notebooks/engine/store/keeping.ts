@@ -87,6 +87,11 @@ export class Keeper {
     for (const [id, value] of values) this.#seen?.set(placedCell(id, this.#scope), value);
   }
 
+  /** The page now shows this revision of a text: what is written next is made from it. */
+  sawText(place: string, revision: number): void {
+    this.#revisions.set(place, Math.max(revision, this.#revisions.get(place) ?? 0));
+  }
+
   /** Writes what pages that ended left in the journal. What can't be written is kept as if typed here. */
   async takeUp(): Promise<void> {
     for (const left of this.#options.journal?.leftBehind() ?? []) {
