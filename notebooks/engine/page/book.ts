@@ -21,14 +21,17 @@ export interface BookOptions {
 
 /** Everything the page knows of an open notebook: its documents, what is entered, what came back. */
 export class Book {
-  readonly main: Notebook;
-  readonly documents: ReadonlyMap<string, Notebook>;
+  main: Notebook;
+  documents: ReadonlyMap<string, Notebook>;
   readonly entered: Map<CellId, EnteredValue>;
   readonly outline = new Map<CellId, OutlineCell>();
   readonly states = new Map<CellId, CellState>();
   /** Cells that still wait for long work. */
   working: ReadonlySet<CellId> = new Set();
   private readonly defaults = new Map<CellId, TableText>();
+  /** The csv each default was read from, so that an edit elsewhere does not read all tables again. */
+  private readonly csvs = new Map<CellId, string>();
+  private readonly readCsv: BookOptions["readCsv"];
 
   constructor(
     main: Notebook,
@@ -39,10 +42,33 @@ export class Book {
     this.main = main;
     this.documents = documents;
     this.entered = new Map(Object.entries(entered) as [CellId, EnteredValue][]);
-    for (const { file, blocks } of documents.values())
-      for (const block of blocks)
-        if (block.kind === "table")
-          this.defaults.set(idOf(file, block.name), readDefault(block, readCsv));
+    this.readCsv = readCsv;
+    this.readDefaults();
+  }
+
+  /** Takes over documents that were edited; the main one keeps its file. */
+  replace(documents: ReadonlyMap<string, Notebook>): void {
+    this.documents = documents;
+    this.main = documents.get(this.main.file) ?? this.main;
+    this.readDefaults();
+  }
+
+  /** Forgets what was known of cells that are there no more. */
+  forgetOthers(): ReadonlySet<CellId> {
+    const gone = [...this.states.keys()].filter((id) => !this.outline.has(id));
+    for (const id of gone) this.states.delete(id);
+    return new Set(gone);
+  }
+
+  private readDefaults(): void {
+    for (const { file, blocks } of this.documents.values())
+      for (const block of blocks) {
+        if (block.kind !== "table") continue;
+        const id = idOf(file, block.name);
+        if (this.csvs.get(id) === block.csv) continue;
+        this.csvs.set(id, block.csv);
+        this.defaults.set(id, readDefault(block, this.readCsv));
+      }
   }
 
   /** The cell a name stands for in a document: its own, or one of a notebook it uses. */

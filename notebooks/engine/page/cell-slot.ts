@@ -30,6 +30,7 @@ export class CellSlot implements CellView {
   private inner: CellView | undefined;
   private kind = "";
   private cautions = "";
+  private block = "";
 
   constructor(id: CellId, context: Context) {
     this.id = id;
@@ -41,12 +42,29 @@ export class CellSlot implements CellView {
       "div",
       { class: "cell", id: slotId(id), tabindex: -1 },
       this.name,
-      this.folded(),
       this.progress.element,
       this.cutShort.element,
       this.aside,
     );
-    if (context.book.isTable(id)) this.become("entry table", () => new EditableTable(id, context));
+    this.reblock();
+  }
+
+  /** The cell's block in the document may have other hints now, or be a table instead of a cell. */
+  reblock(): void {
+    const { book } = this.context;
+    const block = book.block(this.id);
+    const now = JSON.stringify([block?.kind, block?.hints]);
+    if (now === this.block) return;
+    this.block = now;
+    this.element.classList.toggle("quiet", block?.hints.quiet === true);
+    for (const child of [...this.element.children])
+      if (child === this.holder || child.classList.contains("fold")) child.remove();
+    this.name.after(this.folded());
+    this.kind = "";
+    if (block?.kind === "table")
+      this.become("entry table", () => new EditableTable(this.id, this.context));
+    const state = book.states.get(this.id);
+    if (state) this.update(state, book.outline.get(this.id));
   }
 
   update(state: CellState | undefined, outline: OutlineCell | undefined): void {

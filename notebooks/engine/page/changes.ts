@@ -1,43 +1,65 @@
 import type { CellId } from "../types/index.ts";
 import type { EnteredValue } from "./book.ts";
 
-/** One thing the reader did: what the cells held before it. */
+/** What entries, tables and documents are to hold: one thing the reader did, seen from either side. */
 export interface Change {
-  readonly before: ReadonlyMap<CellId, EnteredValue | undefined>;
+  readonly entered: ReadonlyMap<CellId, EnteredValue | undefined>;
+  /** Whole texts of documents, by file. */
+  readonly texts: ReadonlyMap<string, string>;
 }
 
-/** Typing in one field is one change until this long (milliseconds) has passed without a key. */
+/** Typing in one place is one change until this long (milliseconds) has passed without a key. */
 const pause = 4_000;
 const mostKept = 200;
 
-/** What was done, so that it can be undone, the last first. */
+/** What was done to a notebook, so that it can be undone and done again, the last first. */
 export class History {
-  private readonly done: { change: Change; cell: CellId | undefined; at: number }[] = [];
+  private readonly done: { change: Change; place: string | undefined; at: number }[] = [];
+  private undone: Change[] = [];
 
   /**
-   * Notes a change before it is made. Gives true where it begins a new one, false where it goes on
-   * with the last (the same field, typed on).
+   * Notes how things were before a change that is about to be made. Gives true where it begins a
+   * new one, false where it goes on with the last (the same place, typed on).
+   *
+   * @param place where it is typed; undefined where it stands by itself
    */
-  note(before: ReadonlyMap<CellId, EnteredValue | undefined>, now: number): boolean {
-    const [cell] = before.size === 1 ? [...before.keys()] : [];
+  note(before: Change, now: number, place: string | undefined): boolean {
+    this.undone = [];
     const last = this.done.at(-1);
-    const goesOn =
-      last !== undefined && cell !== undefined && last.cell === cell && now - last.at < pause;
-    if (goesOn) {
+    if (last && place !== undefined && last.place === place && now - last.at < pause) {
       last.at = now;
       return false;
     }
-    this.done.push({ change: { before: new Map(before) }, cell, at: now });
+    this.done.push({ change: before, place, at: now });
     if (this.done.length > mostKept) this.done.shift();
     return true;
   }
 
-  /** Takes the last change out, to be undone. */
-  take(): Change | undefined {
-    return this.done.pop()?.change;
+  /**
+   * Takes the last change out, to be undone.
+   *
+   * @param now gives how the things a change is about are now
+   */
+  undo(now: (change: Change) => Change): Change | undefined {
+    const last = this.done.pop();
+    if (!last) return undefined;
+    this.undone.push(now(last.change));
+    return last.change;
+  }
+
+  /** Takes the last undone change out, to be done again. */
+  redo(now: (change: Change) => Change): Change | undefined {
+    const last = this.undone.pop();
+    if (!last) return undefined;
+    this.done.push({ change: now(last), place: undefined, at: 0 });
+    return last;
   }
 
   get empty(): boolean {
     return this.done.length === 0;
+  }
+
+  get nothingUndone(): boolean {
+    return this.undone.length === 0;
   }
 }

@@ -1,22 +1,26 @@
 import { el, setAttribute } from "./dom.ts";
 
-/** The list of a notebook's sections; it follows the reading. */
-export function contents(headings: readonly HTMLElement[]): HTMLElement | undefined {
-  if (headings.length < 2) return undefined;
+/** The list of a notebook's sections; it follows the reading until it is ended. */
+export interface Contents {
+  readonly element: HTMLElement;
+  end(): void;
+}
+
+export function contents(headings: readonly HTMLElement[]): Contents {
   const links = headings.map((heading) =>
     el("a", { href: `#${heading.id}` }, (heading.textContent ?? "").trim()),
   );
   const list = el("ol", {}, ...links.map((link) => el("li", {}, link)));
-  const nav = el("nav", { class: "contents", "aria-label": "On this page" }, list);
-  follow(headings, links, list);
-  return nav;
+  const few = headings.length < 2;
+  const element = el("nav", { class: "contents", "aria-label": "On this page", hidden: few }, list);
+  return { element, end: follow(headings, links, list) };
 }
 
 function follow(
   headings: readonly HTMLElement[],
   links: readonly HTMLAnchorElement[],
   list: HTMLElement,
-): void {
+): () => void {
   let waiting = false;
   const mark = () => {
     waiting = false;
@@ -39,4 +43,8 @@ function follow(
   addEventListener("scroll", soon, { passive: true });
   addEventListener("resize", soon, { passive: true });
   soon();
+  return () => {
+    removeEventListener("scroll", soon);
+    removeEventListener("resize", soon);
+  };
 }

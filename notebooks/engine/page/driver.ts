@@ -1,6 +1,16 @@
-import type { CellId, DocumentProblem, FromRoom, ToRoom, Units } from "../types/index.ts";
-import type { Book, EnteredValue } from "./book.ts";
-import { History } from "./changes.ts";
+import { documentsNeeded, readNotebook, writeNotebook } from "../document/index.ts";
+import type {
+  CellId,
+  DocumentProblem,
+  Entered,
+  FromRoom,
+  Notebook,
+  ToRoom,
+  Units,
+} from "../types/index.ts";
+import type { StateReason } from "../store/index.ts";
+import { type Book, type EnteredValue, partsOf } from "./book.ts";
+import { type Change, History } from "./changes.ts";
 import { Moves } from "./moves.ts";
 import { Restarts } from "./restarts.ts";
 import type { RoomLink } from "./room-link.ts";
@@ -9,6 +19,8 @@ import { Watchdog } from "./watchdog.ts";
 
 export interface DriverEvents {
   outlined(): void;
+  /** Documents were edited: the page is to be laid out anew. */
+  edited(): void;
   /** These cells have new values, or their "was" has changed. */
   changed(cells: ReadonlySet<CellId>): void;
   settled(): void;
@@ -35,6 +47,25 @@ export interface DriverOptions {
   readonly events: DriverEvents;
   units: Units;
   keep(id: CellId, value: EnteredValue | undefined): void;
+  keepText(file: string, text: string, title: string): void;
+  /** A new change is about to be made. */
+  begins(why: StateReason): void;
+  /** The documents these need and that are not open yet, and what is entered in them. */
+  loadMore(documents: ReadonlyMap<string, Notebook>): Promise<LoadedMore>;
+}
+
+export interface LoadedMore {
+  readonly documents: ReadonlyMap<string, Notebook>;
+  readonly entered: Entered;
+}
+
+export interface EditOptions {
+  /** Why, for the earlier states. Default "editing". */
+  readonly why?: StateReason;
+  /** Where it is typed: what follows there within four seconds is part of the same change. */
+  readonly goesOn?: string;
+  /** Cells whose entered values go to another name. */
+  readonly renamed?: ReadonlyMap<CellId, CellId>;
 }
 
 /** Drives the closed room for one open notebook: what is entered goes in, what changed comes out. */
@@ -93,19 +124,57 @@ export class Driver {
   }
 
   /** Enters new texts or rows; undefined puts a cell's default back. */
-  enter(values: ReadonlyMap<CellId, EnteredValue | undefined>): void {
-    const { book } = this.options;
-    const before = new Map([...values.keys()].map((id) => [id, book.entered.get(id)] as const));
-    const begins = this.history.note(before, performance.now());
-    this.put(values, begins);
+  enter(
+    values: ReadonlyMap<CellId, EnteredValue | undefined>,
+    why: StateReason = "typing",
+  ): void {
+    const [only] = values.size === 1 ? values.keys() : [];
+    this.change({ entered: values, texts: new Map() }, { place: only, why });
   }
 
-  /** Undoes the last change; gives the cells it put back. */
-  undo(): readonly CellId[] {
-    const change = this.history.take();
-    if (!change) return [];
-    this.put(change.before, true);
-    return [...change.before.keys()];
+  /** Gives documents new texts; the cells of what is the same go on as they are. */
+  edit(
+    texts: ReadonlyMap<string, string>,
+    { goesOn, renamed = new Map(), why = "editing" }: EditOptions = {},
+  ): void {
+    const { entered } = this.options.book;
+    const moved = new Map<CellId, EnteredValue | undefined>();
+    for (const from of renamed.keys()) if (entered.has(from)) moved.set(from, undefined);
+    for (const [from, to] of renamed) if (entered.has(from)) moved.set(to, entered.get(from));
+    this.change({ entered: moved, texts }, { place: goesOn, why });
+  }
+
+  /** Undoes the last change; gives what it put back. */
+  undo(): Change | undefined {
+    const change = this.history.undo((of) => this.asItIs(of));
+    if (change) this.put(change, true);
+    return change;
+  }
+
+  /** Does again what was undone last. */
+  redo(): Change | undefined {
+    const change = this.history.redo((of) => this.asItIs(of));
+    if (change) this.put(change, true);
+    return change;
+  }
+
+  /** Makes a change that can be undone. */
+  change(change: Change, { place, why }: { place?: string | undefined; why: StateReason }): void {
+    this.options.begins(why);
+    this.put(change, this.history.note(this.asItIs(change), performance.now(), place));
+  }
+
+  /** What the things a change is about hold now. */
+  private asItIs({ entered, texts }: Change): Change {
+    const { book } = this.options;
+    const textOf = (file: string) => {
+      const notebook = book.documents.get(file);
+      return notebook ? writeNotebook(notebook) : "";
+    };
+    return {
+      entered: new Map([...entered.keys()].map((id) => [id, book.entered.get(id)])),
+      texts: new Map([...texts.keys()].map((file) => [file, textOf(file)])),
+    };
   }
 
   setUnits(units: Units): void {
@@ -155,6 +224,7 @@ export class Driver {
       book.outline.clear();
       for (const cell of message.cells) book.outline.set(cell.id, cell);
       this.documentProblems = message.problems ?? [];
+      book.forgetOthers();
       events.outlined();
     } else if (message.kind === "starting") this.starting = message.cell;
     else if (message.kind === "values") {
@@ -177,19 +247,59 @@ export class Driver {
     this.options.events.ended({ why: "broke", cell, over: true, message: why });
   }
 
-  private put(values: ReadonlyMap<CellId, EnteredValue | undefined>, begins: boolean): void {
+  private put({ entered, texts }: Change, begins: boolean): void {
     const { book, keep, events } = this.options;
     if (begins) {
       const moved = this.moves.moved();
       this.moves.begin();
       if (moved.length > 0) events.changed(new Set(moved));
     }
-    for (const [id, value] of values) {
+    for (const [id, value] of entered) {
       if (value === undefined) book.entered.delete(id);
       else book.entered.set(id, value);
       keep(id, value);
     }
-    this.turns.enter(values);
+    if (texts.size > 0) this.putTexts(texts);
+    else this.turns.enter(entered);
+  }
+
+  private putTexts(texts: ReadonlyMap<string, string>): void {
+    const { book, keepText } = this.options;
+    const documents = new Map(book.documents);
+    for (const [file, text] of texts) {
+      const notebook = readNotebook(text, file);
+      documents.set(file, notebook);
+      keepText(file, text, notebook.title);
+    }
+    // What is edited starts again, though it once ran without an end.
+    for (const id of this.stopped) if (texts.has(partsOf(id)[0])) this.stopped.delete(id);
+    this.takeDocuments(documents);
+    if (
+      [...documents.values()].some((one) =>
+        documentsNeeded(one).some((file) => !documents.has(file)),
+      )
+    )
+      void this.loadMore();
+  }
+
+  private takeDocuments(documents: ReadonlyMap<string, Notebook>): void {
+    const { book, events } = this.options;
+    book.replace(documents);
+    this.turns.edit(() => ({
+      documents: Object.fromEntries(book.documents),
+      entered: Object.fromEntries(book.entered),
+    }));
+    events.edited();
+  }
+
+  /** A notebook that an edit has made this one use is fetched; until then it counts as missing. */
+  private async loadMore(): Promise<void> {
+    const { book, loadMore } = this.options;
+    const more = await loadMore(book.documents);
+    if (more.documents.size === 0) return;
+    for (const [id, value] of Object.entries(more.entered) as [CellId, EnteredValue][])
+      if (!book.entered.has(id)) book.entered.set(id, value);
+    this.takeDocuments(new Map([...more.documents, ...book.documents]));
   }
 
   private async restart(why: "stopped" | "no sign" | "died"): Promise<void> {

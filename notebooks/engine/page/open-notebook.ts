@@ -1,22 +1,32 @@
-import { Keeper, keepUnits, loadAllEntered, loadUnits } from "../store/index.ts";
+import { writeNotebook } from "../document/index.ts";
+import { Keeper, keepUnits, loadUnits, StateKeeper } from "../store/index.ts";
 import type { CellId, Units } from "../types/index.ts";
+import { notebookActs } from "./acts.ts";
 import { Announcer } from "./announce.ts";
 import { type Book, openBook } from "./book.ts";
-import { contents } from "./contents.ts";
+import type { Change } from "./changes.ts";
+import { type Contents, contents } from "./contents.ts";
 import type { Context } from "./context.ts";
 import { el } from "./dom.ts";
 import { Driver } from "./driver.ts";
 import { find, goTo } from "./go-to.ts";
+import { Library } from "./library.ts";
+import { makeItMine } from "./make-it-mine.ts";
 import { moveWords } from "./move-words.ts";
 import { NotebookView } from "./notebook-view.ts";
 import type { PageOptions } from "./options.ts";
-import { readyForPaper } from "./paper.ts";
+import { nameSheets, readyForPaper } from "./paper.ts";
 import { GatheredProblems } from "./problem-places.ts";
 import { RoomLink } from "./room-link.ts";
 import { RoomNotice } from "./room-notice.ts";
+import { RoomView } from "./room-view/room-view.ts";
+import { saveAsFile } from "./save-file.ts";
 import { Tally } from "./tally.ts";
-import { top } from "./top.ts";
+import { type Head, top, type ViewName } from "./top.ts";
 import { troublesView } from "./troubles.ts";
+
+/** The ISO instant now. */
+const now = () => new Date().toISOString();
 
 /** Opens a notebook in the page; gives false where there is no such file. */
 export async function openNotebook(file: string, options: PageOptions): Promise<boolean> {
@@ -35,22 +45,27 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
   });
   link.prepare();
   const troubles: string[] = [];
-  const keeper = new Keeper(
-    storage,
-    (words) => {
-      if (open) open.showTroubles([words]);
-      else troubles.push(words);
-    },
-    { journal: options.journal, now: () => new Date().toISOString() },
-  );
+  const trouble = (words: string) => {
+    if (open) open.showTroubles([words]);
+    else troubles.push(words);
+  };
+  const library = await Library.of(file, options);
+  const keeper = new Keeper(storage, trouble, {
+    journal: options.journal,
+    scope: library.scope,
+    others: options.others,
+    now,
+    later: (act) => void setTimeout(act, 5_000),
+    safe: () => open?.safeAgain(),
+  });
   await keeper.takeUp();
   const [book, units = "us"] = await Promise.all([
     openBook({
       main: file,
-      load: options.loadNotebook,
+      load: (name) => library.load(name),
       readCsv: options.csv.readCsv,
       async loadEntered(files) {
-        const loaded = await loadAllEntered(storage, files);
+        const loaded = await keeper.load(files);
         troubles.push(...loaded.troubles);
         return loaded.entered;
       },
@@ -61,7 +76,8 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
     link.remove();
     return false;
   }
-  open = new OpenNotebook(book, link, { units, troubles, keeper, page: options });
+  const states = new StateKeeper(storage, trouble);
+  open = new OpenNotebook(book, link, { units, troubles, keeper, states, library, page: options });
   if (brokeEarly !== undefined) open.driver.broke(brokeEarly);
   return true;
 }
@@ -71,6 +87,8 @@ interface Opened {
   readonly units: Units;
   readonly troubles: readonly string[];
   readonly keeper: Keeper;
+  readonly states: StateKeeper;
+  readonly library: Library;
   readonly page: PageOptions;
 }
 
@@ -78,28 +96,35 @@ interface Opened {
 class OpenNotebook {
   private readonly book: Book;
   private readonly options: PageOptions;
+  private readonly library: Library;
   private readonly announcer = new Announcer();
   private readonly problems: GatheredProblems;
   readonly driver: Driver;
+  private readonly context: Context;
   private readonly view: NotebookView;
   private readonly tally: Tally;
   private readonly notice: RoomNotice;
+  private readonly head: Head;
+  private readonly wall: RoomView;
   private readonly link: RoomLink;
   private readonly troubles = el("div");
   private readonly tenths = new Map<CellId, number>();
+  private contents: Contents;
 
-  constructor(book: Book, link: RoomLink, { units, troubles, keeper, page: options }: Opened) {
+  constructor(book: Book, link: RoomLink, opened: Opened) {
+    const { units, troubles, keeper, states, library, page } = opened;
     this.book = book;
     this.link = link;
-    this.options = options;
+    this.options = page;
+    this.library = library;
     this.problems = new GatheredProblems(book);
     addEventListener("pagehide", () => void keeper.flush());
     addEventListener("visibilitychange", () => void keeper.flush());
-    this.driver = this.makeDriver(units, keeper);
-    const context = this.makeContext();
-    this.view = new NotebookView(context);
-    this.tally = new Tally(context, {
-      undo: () => this.undo(),
+    this.driver = this.makeDriver(units, keeper, states);
+    this.context = this.makeContext();
+    this.view = new NotebookView(this.context);
+    this.contents = contents(this.view.headings);
+    this.tally = new Tally(this.context, {
       putBackAll: () => this.putBackAll(),
       cautions: () => this.countCautions(),
       toCautions: () => find(".caution", this.view.element),
@@ -109,7 +134,15 @@ class OpenNotebook {
       startAgain: () => this.openRoom(),
       title: (id) => book.title(id),
     });
-    this.draw(units);
+    this.head = this.makeHead(units);
+    this.wall = new RoomView({
+      root: page.root,
+      page: this.view.element,
+      title: () => book.main.title,
+      leave: () => this.setView("read"),
+      say: (words) => this.announcer.say(words),
+    });
+    this.draw();
     this.showTroubles(troubles);
     this.openRoom();
   }
@@ -130,22 +163,42 @@ class OpenNotebook {
       sources: options.sources,
       csv: options.csv,
       today: options.today,
+      options,
+      editing: {
+        mayEdit: (file) => this.library.own.has(file),
+        edit: (texts, how) => driver.edit(texts, how),
+      },
       enter: (id, value) => this.enter(new Map([[id, value]])),
+      enterAll: (values) => this.enter(values),
+      undo: () => this.stepped("Undone", driver.undo()),
+      redo: () => this.stepped("Done again", driver.redo()),
+      makeItMine: () => makeItMine(this.context),
+      saveAsFile: () => void saveAsFile(this.context),
       say: (words) => this.announcer.say(words),
       goTo: (id) => goTo(id, this.view.element),
     };
   }
 
-  private makeDriver(units: Units, keeper: Keeper): Driver {
-    const { book, options } = this;
+  private makeDriver(units: Units, keeper: Keeper, states: StateKeeper): Driver {
+    const { book, options, library } = this;
     return new Driver({
       book,
       units,
       today: options.today,
       extras: Object.keys(options.code.extras).filter((name) => book.names(name)),
       keep: (id, value) => keeper.keep(id, value),
+      keepText(file, text, title) {
+        const { revision = 0 } = library.own.get(file) ?? {};
+        keeper.keepText(library.place(file), text, { revision, title, changed: now() });
+      },
+      begins: (why) => void states.note(() => stateOf(book, library), { at: now(), why }),
+      loadMore: (documents) => library.loadMore(documents),
       events: {
-        outlined: () => this.view.update(this.view.cells),
+        outlined: () => {
+          this.view.update(this.view.cells);
+          this.tally.update();
+        },
+        edited: () => this.edited(),
         changed: (ids) => this.changed(ids),
         settled: () => this.settled(),
         progress: (cell, words, fraction) => this.goesOn(cell, words, fraction),
@@ -155,33 +208,49 @@ class OpenNotebook {
     });
   }
 
-  private draw(units: Units): void {
+  private makeHead(units: Units): Head {
+    const { storage } = this.options;
+    return top({
+      title: this.book.main.title,
+      units,
+      setUnits: (chosen) => {
+        this.driver.setUnits(chosen);
+        void keepUnits(storage, chosen);
+      },
+      setView: (view) => this.setView(view),
+      acts: notebookActs(this.context, this.library),
+    });
+  }
+
+  private draw(): void {
     const { root } = this.options;
-    const { title } = this.book.main;
-    document.title = `${title} · Bedwright`;
-    const nav = contents(this.view.headings);
-    const frame = el("div", { class: "frame" }, nav, this.view.element, this.tally.element);
-    root.dataset.view = "read";
+    const { element: nav } = this.contents;
     root.replaceChildren(
       el("a", { class: "skip", href: "#page" }, "Skip to the page"),
-      top({
-        title,
-        units,
-        setUnits: (chosen) => {
-          this.driver.setUnits(chosen);
-          void keepUnits(this.options.storage, chosen);
-        },
-        setView: (view) => {
-          root.dataset.view = view;
-        },
-      }),
+      this.head.element,
+      this.wall.element,
       this.notice.element,
       this.troubles,
-      frame,
+      el("div", { class: "frame" }, nav, this.view.element, this.tally.element),
       this.announcer.element,
     );
-    this.tally.update();
-    readyForPaper(title);
+    this.showTitle();
+    this.setView(new URLSearchParams(location.search).has("write") ? "write" : "read");
+    readyForPaper();
+  }
+
+  /** Reading, writing, or one thing at a time on a wall. */
+  private setView(view: ViewName): void {
+    this.options.root.dataset.view = view;
+    this.head.choose(view);
+    this.wall.show(view === "room");
+  }
+
+  private showTitle(): void {
+    const { title } = this.book.main;
+    document.title = `${title} · Bedwright`;
+    this.head.show(title);
+    nameSheets(title);
   }
 
   private enter(values: Parameters<Driver["enter"]>[0]): void {
@@ -190,12 +259,34 @@ class OpenNotebook {
     this.tally.update();
   }
 
-  private undo(): void {
-    const ids = this.driver.undo();
+  /** Shows what undoing or doing again has changed. */
+  private stepped(words: string, change: Change | undefined): void {
+    if (!change) return;
+    const ids = [...change.entered.keys()];
     this.view.update(ids);
     this.tally.update();
-    const names = ids.map((id) => this.book.title(id)).join(", ");
-    this.announcer.say(`Undone: ${names}`);
+    const files = [...change.texts.keys()].map(
+      (file) => this.book.documents.get(file)?.title ?? file,
+    );
+    this.announcer.say(
+      `${words}: ${[...ids.map((id) => this.book.title(id)), ...files].join(", ")}`,
+    );
+  }
+
+  /** Documents were edited: what is the same on the page stays as it is. */
+  private edited(): void {
+    const before = this.view.headings;
+    this.view.lay();
+    this.wall.relay();
+    const { headings } = this.view;
+    if (headings.length !== before.length || headings.some((one, at) => one !== before[at])) {
+      const { element, end } = this.contents;
+      end();
+      this.contents = contents(headings);
+      element.replaceWith(this.contents.element);
+    }
+    this.showTitle();
+    this.tally.update();
   }
 
   private putBackAll(): void {
@@ -239,6 +330,13 @@ class OpenNotebook {
     return new Set(found.map(({ id }) => id)).size;
   }
 
+  /** What could not be kept is kept now. */
+  safeAgain(): void {
+    this.said = [];
+    this.showTroubles([]);
+    this.announcer.say("All that you typed is kept now.");
+  }
+
   private said: readonly string[] = [];
 
   /** What could not be kept, and what is wrong with the documents, over the page. */
@@ -246,4 +344,18 @@ class OpenNotebook {
     this.said = [...new Set([...this.said, ...more])];
     this.troubles.replaceChildren(...troublesView(this.said, this.driver?.documentProblems ?? []));
   }
+}
+
+/** What an earlier state holds: the texts of the reader's own documents, and all that is entered. */
+function stateOf(book: Book, { own, scope }: Library) {
+  const texts = [...own.keys()].flatMap((file) => {
+    const notebook = book.documents.get(file);
+    return notebook ? [[file, writeNotebook(notebook)] as const] : [];
+  });
+  return {
+    ...scope,
+    files: [...book.documents.keys()],
+    texts: Object.fromEntries(texts),
+    entered: Object.fromEntries(book.entered),
+  };
 }

@@ -1,4 +1,4 @@
-import type { Journal, Storage } from "../store/index.ts";
+import type { Journal, OtherTabs, Storage } from "../store/index.ts";
 import type { Csv } from "./context.ts";
 import type { RoomCode } from "./room-link.ts";
 import type { ShelfNotebook } from "./shelf.ts";
@@ -21,6 +21,10 @@ export interface PageOptions {
   readonly storage: Storage;
   /** Holds what is typed until the storage has it. */
   readonly journal?: Journal;
+  /** The other open pages of this workbook. */
+  readonly others?: OtherTabs;
+  /** What stands at the shelf's foot, as keeping everything in one file. */
+  shelfActs?(say: (words: string) => void): readonly Node[];
   /** ISO date. */
   readonly today: string;
 }

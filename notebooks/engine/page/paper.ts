@@ -1,13 +1,21 @@
 import { tellPaper } from "./on-paper.ts";
 
-/** Makes the page ready for paper whenever it is printed, and for the screen again after. */
-export function readyForPaper(title: string): void {
-  const foot = new CSSStyleSheet();
-  // The foot of a sheet can only be set by a style sheet; the title goes in as a CSS string.
-  foot.replaceSync(`@page { @bottom-left { content: ${cssString(title)}; } }`);
-  document.adoptedStyleSheets = [...document.adoptedStyleSheets, foot];
+/** Tells what is drawn otherwise on paper whenever the page is printed, and again after. */
+export function readyForPaper(): void {
   addEventListener("beforeprint", () => tellPaper(true));
   addEventListener("afterprint", () => tellPaper(false));
+}
+
+let foot: CSSStyleSheet | undefined;
+
+/** Puts the notebook's title at the foot of every sheet. */
+export function nameSheets(title: string): void {
+  if (!foot) {
+    foot = new CSSStyleSheet();
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, foot];
+  }
+  // The foot of a sheet can only be set by a style sheet; the title goes in as a CSS string.
+  foot.replaceSync(`@page { @bottom-left { content: ${cssString(title)}; } }`);
 }
 
 /** A text as a string of CSS: quotes, backslashes and line ends by their code. */

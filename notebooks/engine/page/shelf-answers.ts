@@ -1,7 +1,8 @@
-import { loadAllEntered, loadUnits } from "../store/index.ts";
+import { loadUnits } from "../store/index.ts";
 import type { FromRoom } from "../types/index.ts";
 import { type Book, openBook } from "./book.ts";
 import { FirstAnswer } from "./first-answer.ts";
+import { Library } from "./library.ts";
 import type { PageOptions } from "./options.ts";
 import { RoomLink } from "./room-link.ts";
 import type { ShelfAnswer } from "./shelf.ts";
@@ -28,11 +29,12 @@ export async function findAnswers(
     broke: () => broke(),
   });
   for (const file of files) {
+    const library = await Library.of(file, options);
     const book = await openBook({
       main: file,
-      load: options.loadNotebook,
+      load: (name) => library.load(name),
       readCsv: options.csv.readCsv,
-      loadEntered: async (all) => (await loadAllEntered(options.storage, all)).entered,
+      loadEntered: async (all) => (await library.loadEntered(all)).entered,
     });
     if (!book || book.pinned().length === 0) continue;
     const answer = await new Promise<ShelfAnswer | undefined>((done) => {

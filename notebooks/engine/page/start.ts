@@ -1,9 +1,6 @@
-import { el } from "./dom.ts";
 import { openNotebook } from "./open-notebook.ts";
 import type { PageOptions } from "./options.ts";
-import { shelf } from "./shelf.ts";
-import { findAnswers } from "./shelf-answers.ts";
-import { top } from "./top.ts";
+import { showShelf } from "./show-shelf.ts";
 
 export type { Csv } from "./context.ts";
 export type { PageOptions } from "./options.ts";
@@ -11,28 +8,15 @@ export type { RoomCode } from "./room-link.ts";
 export type { ShelfNotebook } from "./shelf.ts";
 
 /**
- * Draws the page the address asks for: `?notebook=FILE` opens that notebook, anything else the
- * shelf.
+ * Draws the page the address asks for: `?notebook=FILE` opens that notebook, `?reference` the
+ * reference of the calculations, anything else the shelf. A link's notebook stands after the `#`.
  */
 export async function startPage(options: PageOptions): Promise<void> {
-  const file = new URLSearchParams(location.search).get("notebook");
+  const asked = new URLSearchParams(location.search);
+  const file = asked.get("notebook");
   if (file === null) return showShelf(options);
   if (await openNotebook(file, options)) return goToHash();
   await showShelf(options, `There is no notebook called ${file}.`);
-}
-
-async function showShelf(options: PageOptions, trouble?: string): Promise<void> {
-  const { root, notebooks, today } = options;
-  document.title = "The shelf · Bedwright";
-  const shown = shelf(notebooks, today);
-  root.replaceChildren(
-    el("a", { class: "skip", href: "#page" }, "Skip to the page"),
-    top({ title: undefined, units: "us", setUnits: () => undefined, setView: () => undefined }),
-    ...(trouble === undefined ? [] : [el("p", { class: "broken troubles" }, trouble)]),
-    shown.element,
-  );
-  const files = notebooks.map(({ file }) => file);
-  await findAnswers(files, options, (file, answer) => shown.answer(file, answer));
 }
 
 /** What the address names exists only now. */

@@ -9,7 +9,6 @@ import { onPaper } from "./on-paper.ts";
 const most = 7;
 
 export interface TallyEvents {
-  undo(): void;
   putBackAll(): void;
   /** Goes to the first caution on the page. */
   toCautions(): void;
@@ -28,6 +27,7 @@ export class Tally {
   private readonly standing = el("p", { class: "plan" });
   private readonly cautions = el("p", { class: "cautions" });
   private readonly undo: HTMLButtonElement;
+  private readonly redo: HTMLButtonElement;
   private readonly back: HTMLButtonElement;
   /** On paper there is room for all of it, too. */
   private readonly wide = matchMedia("print, (min-width: 960px)");
@@ -35,7 +35,8 @@ export class Tally {
   constructor(context: Context, events: TallyEvents) {
     this.context = context;
     this.events = events;
-    this.undo = button("Undo last change", () => events.undo());
+    this.undo = button("Undo last change", () => context.undo());
+    this.redo = button("Do it again", () => context.redo());
     this.back = button("Put everything back", () => events.putBackAll());
     const inside = el(
       "div",
@@ -44,7 +45,7 @@ export class Tally {
       this.standing,
       this.list,
       this.cautions,
-      el("p", { class: "acts" }, this.undo, this.back),
+      el("p", { class: "acts" }, this.undo, this.redo, this.back),
     );
     this.box = el(
       "details",
@@ -77,7 +78,9 @@ export class Tally {
     this.showMore();
     this.showStanding();
     this.showCautions();
-    this.undo.disabled = this.context.driver.history.empty;
+    const { history } = this.context.driver;
+    this.undo.disabled = history.empty;
+    this.redo.hidden = history.nothingUndone;
   }
 
   private answer(id: CellId): HTMLElement {

@@ -1,8 +1,9 @@
 import type { Units } from "../types/index.ts";
+import type { Act } from "./act.ts";
 import { button, el, freshId } from "./dom.ts";
 import { houseMark } from "./marks.ts";
 
-export type ViewName = "read" | "write";
+export type ViewName = "read" | "write" | "room";
 
 export interface TopOptions {
   /** The notebook's title; undefined on the shelf. */
@@ -10,12 +11,38 @@ export interface TopOptions {
   readonly units: Units;
   setUnits(units: Units): void;
   setView(view: ViewName): void;
+  /** What can be done with the notebook. */
+  readonly acts?: readonly Act[];
+}
+
+/** The head of a page. */
+export interface Head {
+  readonly element: HTMLElement;
+  /** Shows another title of the notebook. */
+  show(title: string): void;
+  /** Marks a view as the chosen one. */
+  choose(view: ViewName): void;
 }
 
 /** The head of every page: the house, where you are, units, view, print. */
-export function top({ title, units, setUnits, setView }: TopOptions): HTMLElement {
+export function top({ title, units, setUnits, setView, acts = [] }: TopOptions): Head {
   const house = el("a", { class: "house", href: "./" }, houseMark(), "Bedwright");
-  if (title === undefined) return el("header", { class: "top" }, house);
+  const name = el("span", { "aria-current": "page" }, title);
+  const views = pick<ViewName>(
+    "View",
+    "read",
+    { read: "Read", write: "Write", room: "Room" },
+    setView,
+  );
+  const head = {
+    show: (other: string) => {
+      name.textContent = other;
+    },
+    choose: (view: ViewName) => {
+      for (const input of views.querySelectorAll("input")) input.checked = input.value === view;
+    },
+  };
+  if (title === undefined) return { ...head, element: el("header", { class: "top" }, house) };
   const where = el(
     "nav",
     { class: "where", "aria-label": "Where you are" },
@@ -23,16 +50,17 @@ export function top({ title, units, setUnits, setView }: TopOptions): HTMLElemen
     " ",
     el("span", { "aria-hidden": "true" }, "/"),
     " ",
-    el("span", { "aria-current": "page" }, title),
+    name,
   );
   const tools = el(
     "div",
     { class: "tools" },
     pick<Units>("Units", units, { us: "ft, in", metric: "metric" }, setUnits),
-    pick<ViewName>("View", "read", { read: "Read", write: "Write" }, setView),
+    views,
     button("Print", () => print()),
+    menu(acts),
   );
-  return el("header", { class: "top" }, house, where, tools);
+  return { ...head, element: el("header", { class: "top" }, house, where, tools) };
 }
 
 function pick<K extends string>(
@@ -48,4 +76,38 @@ function pick<K extends string>(
     return el("label", {}, input, el("span", {}, words));
   });
   return el("fieldset", { class: "pick" }, el("legend", {}, legend), ...labels);
+}
+
+/** The notebook's acts, folded under one word. They are listed anew at each opening. */
+function menu(acts: readonly Act[]): HTMLElement {
+  const list = el("ul");
+  const box = el("details", { class: "acts" }, el("summary", {}, "This notebook"), list);
+  const close = () => {
+    box.open = false;
+  };
+  box.addEventListener("toggle", () => {
+    if (!box.open) return;
+    const shown = acts.filter((act) => act.shown?.() ?? true);
+    list.replaceChildren(...shown.map((act) => el("li", {}, ...line(act, close))));
+  });
+  box.addEventListener("keydown", ({ key }) => {
+    if (key !== "Escape" || !box.open) return;
+    close();
+    box.querySelector("summary")?.focus();
+  });
+  box.addEventListener("focusout", ({ relatedTarget }) => {
+    if (relatedTarget instanceof Node && !box.contains(relatedTarget)) close();
+  });
+  addEventListener("pointerdown", ({ target }) => {
+    if (target instanceof Node && !box.contains(target)) close();
+  });
+  return box;
+}
+
+function line({ words, hint, run }: Act, close: () => void): HTMLElement[] {
+  const act = button(words, () => {
+    close();
+    run();
+  });
+  return hint === undefined ? [act] : [act, el("small", {}, hint)];
 }

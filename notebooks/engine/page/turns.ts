@@ -1,5 +1,11 @@
-import type { CellId, Entered, ToRoom, Units } from "../types/index.ts";
+import type { CellId, Entered, Notebook, ToRoom, Units } from "../types/index.ts";
 import type { EnteredValue } from "./book.ts";
+
+/** Documents as they are after an edit, with all that is entered. */
+export interface Edited {
+  readonly documents: Readonly<Record<string, Notebook>>;
+  readonly entered: Entered;
+}
 
 /** A cell that waits on something of its own must not hold up what is entered meanwhile. */
 const longestWait = 600;
@@ -13,6 +19,7 @@ export class Turns {
   private turn = 0;
   private busy = false;
   private waiting = new Map<CellId, EnteredValue | undefined>();
+  private edited: (() => Edited) | undefined;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private readonly post: (message: ToRoom) => void;
 
@@ -24,7 +31,14 @@ export class Turns {
   restart(session: number): void {
     this.session = session;
     this.waiting = new Map();
+    this.edited = undefined;
     this.begin();
+  }
+
+  /** The documents were edited; `now` gives them as they are when their turn comes. */
+  edit(now: () => Edited): void {
+    this.edited = now;
+    if (!this.busy) this.send();
   }
 
   enter(values: ReadonlyMap<CellId, EnteredValue | undefined>): void {
@@ -51,7 +65,7 @@ export class Turns {
   private free(): void {
     clearTimeout(this.timer);
     this.busy = false;
-    if (this.waiting.size > 0) this.send();
+    if (this.waiting.size > 0 || this.edited) this.send();
   }
 
   private begin(): void {
@@ -61,6 +75,20 @@ export class Turns {
   }
 
   private send(): void {
+    if (this.edited) this.sendEdit(this.edited());
+    else this.sendEntered();
+    this.begin();
+  }
+
+  /** What is entered goes with it: a cell may have been renamed. */
+  private sendEdit(edited: Edited): void {
+    this.edited = undefined;
+    this.waiting = new Map();
+    this.turn += 1;
+    this.post({ kind: "edit", session: this.session, turn: this.turn, ...edited });
+  }
+
+  private sendEntered(): void {
     const changes: Record<CellId, EnteredValue> = {};
     const cells: CellId[] = [];
     for (const [id, value] of this.waiting) {
@@ -77,6 +105,5 @@ export class Turns {
       this.turn += 1;
       this.post({ kind: "enter", session, turn: this.turn, changes: changes satisfies Entered });
     }
-    this.begin();
   }
 }

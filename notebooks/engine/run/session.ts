@@ -20,6 +20,8 @@ export interface SessionOptions {
   readonly program: Program;
   readonly entered?: Entered;
   readonly surroundings: Surroundings;
+  /** The turn it begins with. Default 0. */
+  readonly turn?: number;
   /**
    * As on the command line: a bad row makes its table, and all that needs it, an error, instead of
    * being left out. Default no.
@@ -88,11 +90,12 @@ class LiveSession implements Session {
   readonly #reporter: Reporter;
   readonly #rest: Rest;
   #surroundings: Surroundings;
-  #turn = 0;
+  #turn: number;
 
   constructor(options: SessionOptions) {
     const { host, program, entered = {}, strict = false, wait = timer } = options;
     this.#options = options;
+    this.#turn = options.turn ?? 0;
     this.#surroundings = options.surroundings;
     for (const [id, value] of Object.entries(entered)) this.#entered.set(id as CellId, value);
     this.#cells = liveCells(program);

@@ -48,6 +48,14 @@ export type ToRoom =
       readonly turn: number;
       readonly units: Units;
     }
+  /** Documents were edited: all of them as they are now, and all that is entered. */
+  | {
+      readonly kind: "edit";
+      readonly session: number;
+      readonly turn: number;
+      readonly documents: Readonly<Record<string, Notebook>>;
+      readonly entered: Entered;
+    }
   /** Runs the formula of a cell once more, as after its long work was stopped. */
   | {
       readonly kind: "again";

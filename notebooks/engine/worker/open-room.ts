@@ -12,18 +12,21 @@ export function openRoom(
   host: Host,
   send: (message: FromRoom) => void,
 ): { receive(message: ToRoom): void } {
-  let live: { readonly session: Session; readonly number: number } | undefined;
+  let live: { readonly session: Session; readonly opening: Opening } | undefined;
 
-  function open(opening: Opening): void {
+  function open(opening: Opening, turn = 0): void {
     live?.session.dispose();
-    live = { session: begin(opening, host, send), number: opening.session };
+    live = { session: begin(opening, turn, host, send), opening };
   }
 
   return {
     receive(message) {
-      if (message.kind === "open") open(message);
-      else if (live && "session" in message && message.session === live.number)
-        handOn(live.session, message);
+      if (message.kind === "open") return open(message);
+      if (!live || !("session" in message) || message.session !== live.opening.session) return;
+      if (message.kind === "edit") {
+        const { documents, entered } = message;
+        open({ ...live.opening, documents, entered }, message.turn);
+      } else handOn(live.session, message);
     },
   };
 }
@@ -35,7 +38,12 @@ function handOn(session: Session, message: ToRoom): void {
   else if (message.kind === "again") session.again(message.cell, message.turn);
 }
 
-function begin(opening: Opening, host: Host, send: (message: FromRoom) => void): Session {
+function begin(
+  opening: Opening,
+  turn: number,
+  host: Host,
+  send: (message: FromRoom) => void,
+): Session {
   const { session: number, main, documents, entered, surroundings } = opening;
   const stopped: ReadonlySet<CellId> = new Set(opening.stopped ?? []);
   const names = new Set(Object.keys(host.names));
@@ -45,6 +53,7 @@ function begin(opening: Opening, host: Host, send: (message: FromRoom) => void):
     program: withStopped(compiled, stopped),
     entered,
     surroundings,
+    turn,
     onStarting: (cell) => send({ kind: "starting", session: number, cell }),
     onValues: (turn, cells) =>
       send({

@@ -1,29 +1,57 @@
 import { describe, expect, it } from "vitest";
-import { History } from "../../../notebooks/engine/page/changes.ts";
+import { type Change, History } from "../../../notebooks/engine/page/changes.ts";
 import { Moves, mainFigure } from "../../../notebooks/engine/page/moves.ts";
 import { Turns } from "../../../notebooks/engine/page/turns.ts";
-import type { CellId, CellState, ToRoom } from "../../../notebooks/engine/types/index.ts";
+import type { CellId, CellState, Entered, ToRoom } from "../../../notebooks/engine/types/index.ts";
 
 const kerf: CellId = "rebuild.md#kerf";
 const lap: CellId = "rebuild.md#lap";
 const fill: CellId = "rebuild.md#fill";
 
+/** One entry's text, as a change. */
+const entered = (id: CellId, value: string | undefined): Change => ({
+  entered: new Map([[id, value]]),
+  texts: new Map(),
+});
+
 describe("History", () => {
   it("takes typing in one field for one change", () => {
     const history = new History();
-    expect(history.note(new Map([[kerf, "1/8"]]), 0)).toBe(true);
-    expect(history.note(new Map([[kerf, "1/"]]), 300)).toBe(false);
-    expect(history.note(new Map([[lap, undefined]]), 600)).toBe(true);
-    expect(history.take()?.before).toEqual(new Map([[lap, undefined]]));
-    expect(history.take()?.before).toEqual(new Map([[kerf, "1/8"]]));
-    expect(history.take()).toBeUndefined();
+    expect(history.note(entered(kerf, "1/8"), 0, kerf)).toBe(true);
+    expect(history.note(entered(kerf, "1/"), 300, kerf)).toBe(false);
+    expect(history.note(entered(lap, undefined), 600, lap)).toBe(true);
+    expect(history.undo((change) => change)).toEqual(entered(lap, undefined));
+    expect(history.undo((change) => change)).toEqual(entered(kerf, "1/8"));
+    expect(history.undo((change) => change)).toBeUndefined();
     expect(history.empty).toBe(true);
   });
 
-  it("begins a new change after a pause", () => {
+  it("begins a new change after a pause, and where it stands by itself", () => {
     const history = new History();
-    history.note(new Map([[kerf, "1/8"]]), 0);
-    expect(history.note(new Map([[kerf, "1/4"]]), 60_000)).toBe(true);
+    history.note(entered(kerf, "1/8"), 0, kerf);
+    expect(history.note(entered(kerf, "1/4"), 60_000, kerf)).toBe(true);
+    history.note(entered(kerf, "1/4"), 60_001, undefined);
+    expect(history.note(entered(kerf, "1/4"), 60_002, undefined)).toBe(true);
+  });
+
+  it("does again what was undone, until something else is done", () => {
+    const history = new History();
+    history.note(entered(kerf, "1/8"), 0, undefined);
+    // The field holds 1/4 when it is undone, and 1/8 when it is done again.
+    history.undo(() => entered(kerf, "1/4"));
+    expect(history.nothingUndone).toBe(false);
+    expect(history.redo(() => entered(kerf, "1/8"))).toEqual(entered(kerf, "1/4"));
+    expect(history.undo(() => entered(kerf, "1/4"))).toEqual(entered(kerf, "1/8"));
+    history.note(entered(lap, "ends"), 10_000, undefined);
+    expect(history.nothingUndone).toBe(true);
+    expect(history.redo((change) => change)).toBeUndefined();
+  });
+
+  it("keeps documents beside entries", () => {
+    const history = new History();
+    const before: Change = { entered: new Map(), texts: new Map([["a.md", "# A"]]) };
+    history.note(before, 0, undefined);
+    expect(history.undo((change) => change)).toEqual(before);
   });
 });
 
@@ -85,6 +113,22 @@ describe("Turns", () => {
     made.enter(new Map([[kerf, "2"]]));
     made.settled(0);
     expect(sent).toHaveLength(1);
+  });
+
+  it("sends an edit with all that is entered, as it is when its turn comes", () => {
+    const { made, sent } = turns();
+    made.enter(new Map([[kerf, "1"]]));
+    let now: Entered = {};
+    made.edit(() => ({ documents: {}, entered: now }));
+    made.enter(new Map([[lap, "ends"]]));
+    expect(sent).toHaveLength(1);
+    now = { [kerf]: "1", [lap]: "ends" };
+    made.settled(1);
+    expect(sent.slice(1)).toEqual([
+      { kind: "edit", session: 1, turn: 2, documents: {}, entered: now },
+    ]);
+    made.settled(2);
+    expect(sent).toHaveLength(2);
   });
 
   it("puts defaults back by a message of their own", () => {

@@ -1,0 +1,26 @@
+import { type Act, fetched } from "./act.ts";
+import type { Context } from "./context.ts";
+import type { Library } from "./library.ts";
+import { nameNotebook, putAway } from "./own-acts.ts";
+
+/** All that can be done with an open notebook, in the order of its menu. */
+export function notebookActs(context: Context, library: Library): readonly Act[] {
+  const isOwn = () => library.own.has(context.book.main.file);
+  return [
+    {
+      words: "Make it mine",
+      hint: "A copy of your own, to change as you like",
+      shown: () => !isOwn(),
+      run: () => context.makeItMine(),
+    },
+    { words: "Give it another name", shown: isOwn, run: () => nameNotebook(context) },
+    {
+      words: "Save as a file",
+      hint: "With all it uses and all you entered",
+      run: () => context.saveAsFile(),
+    },
+    { words: "Put it away", shown: isOwn, run: () => void putAway(context, library) },
+  ];
+}
+
+export { fetched };

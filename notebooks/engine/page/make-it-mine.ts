@@ -1,0 +1,62 @@
+import { withTitle, writeNotebook } from "../document/index.ts";
+import { createDocument } from "../store/index.ts";
+import type { Context } from "./context.ts";
+import { el } from "./dom.ts";
+import { askTitle } from "./title-form.ts";
+
+/** Asks for a name, copies the notebook under it with what is entered in it, and opens the copy. */
+export function makeItMine(context: Context): void {
+  const { book, options } = context;
+  const { main } = book;
+  const instead = el("input", { type: "checkbox" });
+  const standsIn = el(
+    "label",
+    { class: "check" },
+    instead,
+    el("span", {}, `Notebooks that use ${main.file} take mine instead`),
+  );
+  askTitle({
+    title: "Make it mine",
+    initial: `My ${lowerFirst(main.title)}`,
+    act: "Make it mine",
+    more: [standsIn],
+    async done(title) {
+      const made = await createDocument(options.storage, {
+        file: instead.checked ? main.file : fileFor(title),
+        taken: instead.checked ? [] : options.notebooks.map(({ file }) => file),
+        standsIn: instead.checked,
+        text: instead.checked ? writeNotebook(main) : withTitle(main, title),
+        title,
+        origin: { from: "shipped", file: main.file },
+        entered: ownEntered(context),
+        changed: new Date().toISOString(),
+      });
+      if (!made.good) return made.words;
+      location.assign(`?notebook=${encodeURIComponent(made.value.place)}`);
+      return undefined;
+    },
+  });
+}
+
+/** What is entered in the main document; what it uses stays shared. */
+function ownEntered({ book }: Context) {
+  const own = `${book.main.file}#`;
+  return Object.fromEntries(
+    [...book.entered]
+      .filter(([id]) => id.startsWith(own))
+      .map(([id, value]) => [id.slice(own.length), value]),
+  );
+}
+
+/** A file name from a title. */
+export function fileFor(title: string): string {
+  const words = title
+    .toLowerCase()
+    .normalize("NFKD")
+    .replace(/[^\p{L}\p{N}]+/gu, "-");
+  return `${words.replace(/^-+|-+$/g, "").slice(0, 60) || "notebook"}.md`;
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
