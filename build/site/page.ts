@@ -1,8 +1,9 @@
 import { readCsv, writeCsv } from "../../lib/table/index.ts";
 import { startPage } from "../../notebooks/engine/page/start.ts";
 import {
-  indexedDbStorage,
   memoryStorage,
+  openIndexedDb,
+  otherTabs,
   textJournal,
 } from "../../notebooks/engine/store/index.ts";
 
@@ -41,6 +42,7 @@ async function start(): Promise<void> {
     textOf("notebooks/list.json"),
     textOf("notebooks/sources.json"),
   ]);
+  const { storage = memoryStorage(), words } = await openIndexedDb();
   await startPage({
     root: document.body,
     notebooks: JSON.parse(notebooks ?? "[]"),
@@ -58,7 +60,9 @@ async function start(): Promise<void> {
       extras: { Plot: script("plot"), aq: script("arquero") },
     },
     csv: { readCsv, writeCsv },
-    storage: (await indexedDbStorage()) ?? memoryStorage(),
+    storage,
+    ...(words === undefined ? {} : { storageTrouble: words }),
+    others: otherTabs(new BroadcastChannel("bedwright")),
     journal: textJournal(localStorage, crypto.randomUUID()),
     today: today(),
   });

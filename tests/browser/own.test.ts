@@ -134,7 +134,7 @@ describe("the room", () => {
   it("shows one thing at a time, large, with live entries; the arrow keys go on, Escape leaves", async () => {
     const page = await site.page({ notebooks, viewport: { width: 1280, height: 720 } });
     await open(page, "path.md");
-    await page.getByLabel("Room").check({ force: true });
+    await page.getByRole("radio", { name: "Room" }).check({ force: true });
     const place = page.locator(".wall .place");
     await place.filter({ hasText: "1 of" }).waitFor();
     await page.locator("h1").click();

@@ -1,4 +1,5 @@
 import { documentsNeeded, readNotebook, writeNotebook } from "../document/index.ts";
+import type { StateReason } from "../store/index.ts";
 import type {
   CellId,
   DocumentProblem,
@@ -8,7 +9,6 @@ import type {
   ToRoom,
   Units,
 } from "../types/index.ts";
-import type { StateReason } from "../store/index.ts";
 import { type Book, type EnteredValue, partsOf } from "./book.ts";
 import { type Change, History } from "./changes.ts";
 import { Moves } from "./moves.ts";
@@ -124,10 +124,7 @@ export class Driver {
   }
 
   /** Enters new texts or rows; undefined puts a cell's default back. */
-  enter(
-    values: ReadonlyMap<CellId, EnteredValue | undefined>,
-    why: StateReason = "typing",
-  ): void {
+  enter(values: ReadonlyMap<CellId, EnteredValue | undefined>, why: StateReason = "typing"): void {
     const [only] = values.size === 1 ? values.keys() : [];
     this.change({ entered: values, texts: new Map() }, { place: only, why });
   }

@@ -1,8 +1,9 @@
-import { withTitle, writeNotebook } from "../document/index.ts";
+import { writeNotebook } from "../document/index.ts";
 import { createDocument } from "../store/index.ts";
 import type { Context } from "./context.ts";
 import { el } from "./dom.ts";
 import { askTitle } from "./title-form.ts";
+import { withTitle } from "./with-title.ts";
 
 /** Asks for a name, copies the notebook under it with what is entered in it, and opens the copy. */
 export function makeItMine(context: Context): void {
@@ -21,14 +22,15 @@ export function makeItMine(context: Context): void {
     act: "Make it mine",
     more: [standsIn],
     async done(title) {
+      const file = instead.checked ? main.file : fileFor(title);
       const made = await createDocument(options.storage, {
-        file: instead.checked ? main.file : fileFor(title),
+        file,
         taken: instead.checked ? [] : options.notebooks.map(({ file }) => file),
-        standsIn: instead.checked,
+        exact: instead.checked,
         text: instead.checked ? writeNotebook(main) : withTitle(main, title),
         title,
         origin: { from: "shipped", file: main.file },
-        entered: ownEntered(context),
+        entered: ownEntered(context, file),
         changed: new Date().toISOString(),
       });
       if (!made.good) return made.words;
@@ -38,13 +40,13 @@ export function makeItMine(context: Context): void {
   });
 }
 
-/** What is entered in the main document; what it uses stays shared. */
-function ownEntered({ book }: Context) {
+/** What is entered in the main document, as under another file; what it uses stays shared. */
+function ownEntered({ book }: Context, file: string) {
   const own = `${book.main.file}#`;
   return Object.fromEntries(
     [...book.entered]
       .filter(([id]) => id.startsWith(own))
-      .map(([id, value]) => [id.slice(own.length), value]),
+      .map(([id, value]) => [`${file}#${id.slice(own.length)}`, value]),
   );
 }
 

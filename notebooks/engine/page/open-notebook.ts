@@ -20,7 +20,6 @@ import { GatheredProblems } from "./problem-places.ts";
 import { RoomLink } from "./room-link.ts";
 import { RoomNotice } from "./room-notice.ts";
 import { RoomView } from "./room-view/room-view.ts";
-import { saveAsFile } from "./save-file.ts";
 import { Tally } from "./tally.ts";
 import { type Head, top, type ViewName } from "./top.ts";
 import { troublesView } from "./troubles.ts";
@@ -44,7 +43,7 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
     died: () => open?.driver.died(),
   });
   link.prepare();
-  const troubles: string[] = [];
+  const troubles: string[] = options.storageTrouble ? [options.storageTrouble] : [];
   const trouble = (words: string) => {
     if (open) open.showTroubles([words]);
     else troubles.push(words);
@@ -173,7 +172,7 @@ class OpenNotebook {
       undo: () => this.stepped("Undone", driver.undo()),
       redo: () => this.stepped("Done again", driver.redo()),
       makeItMine: () => makeItMine(this.context),
-      saveAsFile: () => void saveAsFile(this.context),
+      saveAsFile: () => undefined,
       say: (words) => this.announcer.say(words),
       goTo: (id) => goTo(id, this.view.element),
     };

@@ -19,6 +19,8 @@ export interface PageOptions {
   /** Titles of sources by id. */
   readonly sources: Sources;
   readonly storage: Storage;
+  /** Why nothing can be kept here, in words, where that is so. */
+  readonly storageTrouble?: string;
   /** Holds what is typed until the storage has it. */
   readonly journal?: Journal;
   /** The other open pages of this workbook. */

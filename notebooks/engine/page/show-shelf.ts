@@ -1,9 +1,7 @@
 import { createDocument, type DocumentRecord, listDocuments } from "../store/index.ts";
 import { el } from "./dom.ts";
 import { fileFor } from "./make-it-mine.ts";
-import { openFile } from "./open-file.ts";
 import type { PageOptions } from "./options.ts";
-import { pickFile } from "./pick-file.ts";
 import { type ShelfNotebook, shelf } from "./shelf.ts";
 import { findAnswers } from "./shelf-answers.ts";
 import { askTitle } from "./title-form.ts";
@@ -20,13 +18,14 @@ export async function showShelf(options: PageOptions, trouble?: string): Promise
     said.hidden = false;
   };
   const { documents, troubles } = await listDocuments(options.storage);
+  if (troubles.length > 0) say(troubles.join(" "));
   const own = documents.map(ownBook);
   const shown = shelf({
     own,
     shipped: notebooks.filter(({ file }) => own.every((mine) => mine.file !== file)),
     today,
     newNotebook: () => newNotebook(options),
-    openFile: () => void openPicked(options, say),
+    openFile: () => undefined,
     more: options.shelfActs?.(say) ?? [],
   });
   root.replaceChildren(
@@ -98,12 +97,4 @@ lengthEntry("4 ft", { min: "1 ft", max: "8 ft" })
 boardLength * bedWidth
 \`\`\`
 `;
-}
-
-async function openPicked(options: PageOptions, say: (words: string) => void): Promise<void> {
-  const picked = await pickFile(".md,.markdown,.txt,text/markdown,text/plain");
-  if (!picked) return;
-  const opened = await openFile(picked, options);
-  if (opened.ok) location.assign(`?notebook=${encodeURIComponent(opened.file)}`);
-  else say(opened.words);
 }
