@@ -137,7 +137,6 @@ describe("the room", () => {
     await page.getByRole("radio", { name: "Room" }).check({ force: true });
     const place = page.locator(".wall .place");
     await place.filter({ hasText: "1 of" }).waitFor();
-    await page.locator("h1").click();
     await page.keyboard.press("ArrowRight");
     await place.filter({ hasText: "2 of" }).waitFor();
     await cell(page, "path.md", "width").waitFor();

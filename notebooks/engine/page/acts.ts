@@ -1,10 +1,11 @@
 import { type Act, fetched } from "./act.ts";
 import type { Context } from "./context.ts";
+import { type KeptParts, keepActs } from "./keep/index.ts";
 import type { Library } from "./library.ts";
 import { nameNotebook, putAway } from "./own-acts.ts";
 
 /** All that can be done with an open notebook, in the order of its menu. */
-export function notebookActs(context: Context, library: Library): readonly Act[] {
+export function notebookActs(context: Context, library: Library, kept: KeptParts): readonly Act[] {
   const isOwn = () => library.own.has(context.book.main.file);
   return [
     {
@@ -19,6 +20,7 @@ export function notebookActs(context: Context, library: Library): readonly Act[]
       hint: "With all it uses and all you entered",
       run: () => context.saveAsFile(),
     },
+    ...keepActs(context, kept),
     { words: "Put it away", shown: isOwn, run: () => void putAway(context, library) },
   ];
 }

@@ -155,6 +155,17 @@ export class Driver {
     return change;
   }
 
+  /** Takes over what another tab wrote: it is kept already, and no step to be undone here. */
+  take({ entered, texts }: Change): void {
+    const { book } = this.options;
+    for (const [id, value] of entered) {
+      if (value === undefined) book.entered.delete(id);
+      else book.entered.set(id, value);
+    }
+    if (texts.size === 0) this.turns.enter(entered);
+    else this.takeTexts(texts);
+  }
+
   /** Makes a change that can be undone. */
   change(change: Change, { place, why }: { place?: string | undefined; why: StateReason }): void {
     this.options.begins(why);
@@ -261,22 +272,21 @@ export class Driver {
   }
 
   private putTexts(texts: ReadonlyMap<string, string>): void {
-    const { book, keepText } = this.options;
-    const documents = new Map(book.documents);
-    for (const [file, text] of texts) {
-      const notebook = readNotebook(text, file);
-      documents.set(file, notebook);
-      keepText(file, text, notebook.title);
+    this.takeTexts(texts);
+    for (const file of texts.keys()) {
+      const notebook = this.options.book.documents.get(file);
+      if (notebook) this.options.keepText(file, writeNotebook(notebook), notebook.title);
     }
+  }
+
+  private takeTexts(texts: ReadonlyMap<string, string>): void {
+    const documents = new Map(this.options.book.documents);
+    for (const [file, text] of texts) documents.set(file, readNotebook(text, file));
     // What is edited starts again, though it once ran without an end.
     for (const id of this.stopped) if (texts.has(partsOf(id)[0])) this.stopped.delete(id);
     this.takeDocuments(documents);
-    if (
-      [...documents.values()].some((one) =>
-        documentsNeeded(one).some((file) => !documents.has(file)),
-      )
-    )
-      void this.loadMore();
+    const needed = [...documents.values()].flatMap((one) => documentsNeeded(one));
+    if (needed.some((file) => !documents.has(file))) void this.loadMore();
   }
 
   private takeDocuments(documents: ReadonlyMap<string, Notebook>): void {

@@ -1,5 +1,5 @@
 import { writeNotebook } from "../document/index.ts";
-import { Keeper, keepUnits, loadUnits, StateKeeper } from "../store/index.ts";
+import { Keeper, keepUnits, loadUnits, noOtherTabs, StateKeeper } from "../store/index.ts";
 import type { CellId, Units } from "../types/index.ts";
 import { notebookActs } from "./acts.ts";
 import { Announcer } from "./announce.ts";
@@ -10,6 +10,7 @@ import type { Context } from "./context.ts";
 import { el } from "./dom.ts";
 import { Driver } from "./driver.ts";
 import { find, goTo } from "./go-to.ts";
+import { type Following, followOtherTabs, type KeptParts } from "./keep/index.ts";
 import { Library } from "./library.ts";
 import { makeItMine } from "./make-it-mine.ts";
 import { moveWords } from "./move-words.ts";
@@ -56,6 +57,7 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
     now,
     later: (act) => void setTimeout(act, 5_000),
     safe: () => open?.safeAgain(),
+    stands: (record) => open?.following.stands(record),
   });
   await keeper.takeUp();
   const [book, units = "us"] = await Promise.all([
@@ -108,6 +110,7 @@ class OpenNotebook {
   private readonly link: RoomLink;
   private readonly troubles = el("div");
   private readonly tenths = new Map<CellId, number>();
+  readonly following: Following;
   private contents: Contents;
 
   constructor(book: Book, link: RoomLink, opened: Opened) {
@@ -133,7 +136,24 @@ class OpenNotebook {
       startAgain: () => this.openRoom(),
       title: (id) => book.title(id),
     });
-    this.head = this.makeHead(units);
+    this.following = followOtherTabs({
+      others: page.others ?? noOtherTabs,
+      scope: library.scope,
+      keeper,
+      book,
+      take: (change) => {
+        this.driver.take(change);
+        this.stepped("Changed in another tab", change);
+      },
+    });
+    this.head = this.makeHead(units, {
+      contentNow: () => stateOf(book, library),
+      flush: () => Promise.all([keeper.flush(), states.flush()]).then(() => undefined),
+      change: (change, why) => {
+        this.driver.change(change, { why });
+        this.stepped("Brought back", change);
+      },
+    });
     this.wall = new RoomView({
       root: page.root,
       page: this.view.element,
@@ -207,7 +227,7 @@ class OpenNotebook {
     });
   }
 
-  private makeHead(units: Units): Head {
+  private makeHead(units: Units, kept: KeptParts): Head {
     const { storage } = this.options;
     return top({
       title: this.book.main.title,
@@ -217,7 +237,7 @@ class OpenNotebook {
         void keepUnits(storage, chosen);
       },
       setView: (view) => this.setView(view),
-      acts: notebookActs(this.context, this.library),
+      acts: notebookActs(this.context, this.library, kept),
     });
   }
 
@@ -252,8 +272,8 @@ class OpenNotebook {
     nameSheets(title);
   }
 
-  private enter(values: Parameters<Driver["enter"]>[0]): void {
-    this.driver.enter(values);
+  private enter(...[values, why]: Parameters<Driver["enter"]>): void {
+    this.driver.enter(values, why);
     this.view.update(values.keys());
     this.tally.update();
   }
@@ -290,7 +310,7 @@ class OpenNotebook {
 
   private putBackAll(): void {
     const ids = [...this.book.entered.keys()];
-    this.enter(new Map(ids.map((id) => [id, undefined])));
+    this.enter(new Map(ids.map((id) => [id, undefined])), "putting back");
     this.announcer.say("Everything is as the notebook has it. Undo last change brings yours back.");
   }
 

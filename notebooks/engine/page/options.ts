@@ -25,8 +25,6 @@ export interface PageOptions {
   readonly journal?: Journal;
   /** The other open pages of this workbook. */
   readonly others?: OtherTabs;
-  /** What stands at the shelf's foot, as keeping everything in one file. */
-  shelfActs?(say: (words: string) => void): readonly Node[];
   /** ISO date. */
   readonly today: string;
 }

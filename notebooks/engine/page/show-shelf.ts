@@ -1,5 +1,6 @@
 import { createDocument, type DocumentRecord, listDocuments } from "../store/index.ts";
 import { el } from "./dom.ts";
+import { shelfKeepActs } from "./keep/index.ts";
 import { fileFor } from "./make-it-mine.ts";
 import type { PageOptions } from "./options.ts";
 import { type ShelfNotebook, shelf } from "./shelf.ts";
@@ -26,7 +27,7 @@ export async function showShelf(options: PageOptions, trouble?: string): Promise
     today,
     newNotebook: () => newNotebook(options),
     openFile: () => undefined,
-    more: options.shelfActs?.(say) ?? [],
+    more: shelfKeepActs(options, say),
   });
   root.replaceChildren(
     el("a", { class: "skip", href: "#page" }, "Skip to the page"),
