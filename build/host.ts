@@ -4,6 +4,7 @@ import type {
   Host,
   LongWork,
   LongWorkControl,
+  Measure,
   NameDoc,
   Units,
 } from "../notebooks/engine/types/index.ts";
@@ -36,6 +37,7 @@ export function makeHost(parts: HostParts): Host {
     ),
     operators: operators as unknown as Host["operators"],
     print: printer(style),
+    measure,
     toJson: (value, units) => toJson(value, units),
     dateOf,
     sentence: (problem) => lib.sentence(problem as lib.Problem),
@@ -77,6 +79,25 @@ function print(value: object, options: lib.PrintOptions): Figure | undefined {
   if (lib.isRange(value)) return rangeFigure(value, options);
   if ("year" in value && lib.isCalendarDate(value)) return wordsFigure(lib.printDate(value));
   return isSection(value) ? wordsFigure(value.name) : undefined;
+}
+
+/** How large a value is; a range's bounds are told apart, a number that is none has no size. */
+function measure(value: unknown): Measure | undefined {
+  if (typeof value === "object" && value !== null && lib.isRange(value)) {
+    const [low, likely, high] = [value.low, value.likely, value.high].map(sizeOf);
+    if (low === undefined || likely === undefined || high === undefined) return undefined;
+    return { of: likely.of, low: low.size, likely: likely.size, high: high.size };
+  }
+  const size = sizeOf(value);
+  return size && { of: size.of, low: size.size, likely: size.size, high: size.size };
+}
+
+function sizeOf(value: unknown): { readonly of: string; readonly size: number } | undefined {
+  if (typeof value === "number")
+    return Number.isFinite(value) ? { of: "number", size: value } : undefined;
+  if (!lib.isQuantity(value)) return undefined;
+  const currency = value.currency === undefined ? "" : ` in ${value.currency}`;
+  return { of: `${lib.dimensionName(value)}${currency}`, size: value.si };
 }
 
 function wordsFigure(text: string): Figure {

@@ -88,8 +88,15 @@ const rules: Readonly<Record<string, Allowed>> = {
     packages: ["node:"],
   },
   "notebooks/engine/store": { parts: ["notebooks/engine/types"], packages: ["idb"] },
+  // Comparing what is kept: pure, so that the page need only draw it.
+  "notebooks/engine/plans": { parts: ["notebooks/engine/types"], packages: [] },
   "notebooks/engine/page": {
-    parts: ["notebooks/engine/types", "notebooks/engine/document", "notebooks/engine/store"],
+    parts: [
+      "notebooks/engine/types",
+      "notebooks/engine/document",
+      "notebooks/engine/store",
+      "notebooks/engine/plans",
+    ],
     packages: ["markdown-it"],
   },
 };

@@ -17,6 +17,8 @@ const texts = list(short, 500);
 
 export const figure = record({ text: long, number: long, unit: short }, { second: short });
 
+const measure = record({ of: short, low: finite, likely: finite, high: finite });
+
 const caution = record(
   { id: short, fact: long, advice: long, defersTo: long, sources: texts },
   { because: long },
@@ -59,7 +61,7 @@ const column = record({ key: short, title: short, unit: short, align: word("left
 export const shown: Check = nested(12, (inner) =>
   byField("kind", {
     nothing: record({}),
-    figure: record({ figure }),
+    figure: record({ figure }, { measure }),
     text: record({ text: text(200_000) }),
     table: record({ columns: list(column, 200), rows: list(list(figure, 200)), more: finite }),
     record: record({ fields: list(record({ title: short, shown: inner }), 500) }),

@@ -1,5 +1,5 @@
 import type { EngineProblem } from "./problem.ts";
-import type { Figure } from "./shown.ts";
+import type { Figure, Measure } from "./shown.ts";
 import type { TableText } from "./table-text.ts";
 
 export type Units = "us" | "metric";
@@ -43,6 +43,8 @@ export interface Host {
   readonly operators: Operators;
   /** Prints a value the library knows (quantity, range, date, money); undefined for any other. */
   print(value: unknown, units: Units): Figure | undefined;
+  /** How large a number, quantity or range is; undefined for what has no size. */
+  measure?(value: unknown): Measure | undefined;
   /** The same for `--json`; undefined for a value that is not the library's. */
   toJson(value: unknown, units: Units): unknown;
   /** The value `today` has in cells, from an ISO date. */

@@ -25,6 +25,18 @@ export interface Figure {
   readonly second?: string;
 }
 
+/**
+ * How large a printed value is, so that values can be compared and drawn: in coherent SI, money in
+ * its currency. The three are alike but for a range.
+ */
+export interface Measure {
+  /** What is measured: "length", "money", "number"; values of one kind only can be compared. */
+  readonly of: string;
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+}
+
 /** A caution as shown: sentences, not records. */
 export interface ShownCaution {
   readonly id: string;
@@ -38,7 +50,7 @@ export interface ShownCaution {
 /** What the page draws for a value. Plain data only: it crosses from the closed room. */
 export type Shown =
   | { readonly kind: "nothing" }
-  | { readonly kind: "figure"; readonly figure: Figure }
+  | { readonly kind: "figure"; readonly figure: Figure; readonly measure?: Measure }
   | { readonly kind: "text"; readonly text: string }
   | {
       readonly kind: "table";

@@ -59,7 +59,10 @@ function shownPart(value: unknown, place: Place): Shown {
   if (value === undefined || value === null) return { kind: "nothing" };
   if (typeof value === "string") return { kind: "text", text: capped(value, limits.text) };
   const figure = figureOf(value, place.host, place.units);
-  if (figure !== undefined) return { kind: "figure", figure };
+  if (figure !== undefined) {
+    const measure = tried(() => place.host.measure?.(value), undefined);
+    return { kind: "figure", figure, ...(measure === undefined ? {} : { measure }) };
+  }
   if (!isObject(value)) return { kind: "text", text: plainText(value) };
   if (place.above.includes(value)) return { kind: "text", text: "itself again" };
   if (place.depth >= place.size.depth) return { kind: "text", text: "…" };
