@@ -3,6 +3,7 @@ import type { Context } from "./context.ts";
 import { type KeptParts, keepActs } from "./keep/index.ts";
 import type { Library } from "./library.ts";
 import { nameNotebook, putAway } from "./own-acts.ts";
+import { planActs } from "./plans/acts.ts";
 
 /** All that can be done with an open notebook, in the order of its menu. */
 export function notebookActs(context: Context, library: Library, kept: KeptParts): readonly Act[] {
@@ -14,6 +15,7 @@ export function notebookActs(context: Context, library: Library, kept: KeptParts
       shown: () => !isOwn(),
       run: () => context.makeItMine(),
     },
+    ...planActs(context),
     { words: "Give it another name", shown: isOwn, run: () => nameNotebook(context) },
     {
       words: "Save as a file",

@@ -50,8 +50,9 @@ export class SideRoom {
    * gives no sign for 20 s, or another run overtakes this one.
    *
    * @param heard is told what has come so far, each time something has
+   * @param enough whether what is wanted stands, though these cells still wait for long work
    */
-  open(notebook: SideNotebook, heard?: (run: SideRun) => void): Promise<SideRun> {
+  open(notebook: SideNotebook, heard?: (run: SideRun) => void, enough?: Enough): Promise<SideRun> {
     const { main, documents, entered, units } = notebook;
     this.#session += 1;
     this.#turn = 0;
@@ -71,7 +72,7 @@ export class SideRoom {
       entered,
       surroundings: { units, today: this.#options.today },
     };
-    return this.#await(heard, 0, () => this.#linked().start(extras, [opening]));
+    return this.#await({ turn: 0, heard, enough }, () => this.#linked().start(extras, [opening]));
   }
 
   /** Enters other texts in the open notebook; `reset` names cells that get their default back. */
@@ -79,6 +80,7 @@ export class SideRoom {
     changes: Entered,
     reset: readonly CellId[] = [],
     heard?: (run: SideRun) => void,
+    enough?: Enough,
   ): Promise<SideRun> {
     const session = this.#session;
     this.#turn += 1;
@@ -87,9 +89,14 @@ export class SideRoom {
       this.#turn += 1;
     }
     const turn = this.#turn;
-    return this.#await(heard, turn, async () =>
+    return this.#await({ turn, heard, enough }, async () =>
       this.#linked().send({ kind: "enter", session, turn, changes }),
     );
+  }
+
+  /** Ends the long work under way; the best found by then stands, and the run ends with it. */
+  stopLongWork(): void {
+    this.#link?.stopLongWork();
   }
 
   /** Ends what runs; the next `open` starts a new room. */
@@ -115,14 +122,10 @@ export class SideRoom {
     return this.#link;
   }
 
-  #await(
-    heard: ((run: SideRun) => void) | undefined,
-    turn: number,
-    begin: () => Promise<void>,
-  ): Promise<SideRun> {
+  #await(awaited: ToAwait, begin: () => Promise<void>): Promise<SideRun> {
     this.#run?.fail(new Error("Something newer overtook it."));
     return new Promise((resolve, reject) => {
-      const run = new Waiting(turn, heard, {
+      const run = new Waiting(awaited, {
         done: resolve,
         failed: reject,
         silent: () => this.#link?.end(),
@@ -141,8 +144,8 @@ export class SideRoom {
       for (const state of message.cells) this.#states.set(state.id, state);
       run?.heard?.(this.#soFar());
     }
-    if (message.kind === "settled" && message.working.length === 0)
-      if (run && message.turn >= run.turn) run.finish(this.#soFar());
+    if (message.kind === "settled" && run && message.turn >= run.turn)
+      if (message.working.length === 0 || run.enough?.(message.working)) run.finish(this.#soFar());
   }
 
   #soFar(): SideRun {
@@ -150,17 +153,27 @@ export class SideRoom {
   }
 }
 
+type Enough = (working: readonly CellId[]) => boolean;
+
+interface ToAwait {
+  readonly turn: number;
+  readonly heard: ((run: SideRun) => void) | undefined;
+  readonly enough: Enough | undefined;
+}
+
 /** A run that is waited for. */
 class Waiting {
   readonly turn: number;
   readonly heard: ((run: SideRun) => void) | undefined;
+  readonly enough: Enough | undefined;
   readonly #ends: Ends;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #over = false;
 
-  constructor(turn: number, heard: ((run: SideRun) => void) | undefined, ends: Ends) {
+  constructor({ turn, heard, enough }: ToAwait, ends: Ends) {
     this.turn = turn;
     this.heard = heard;
+    this.enough = enough;
     this.#ends = ends;
     this.sign();
   }

@@ -5,6 +5,7 @@ import { figureNodes } from "./figure-text.ts";
 import { flagMark } from "./marks.ts";
 import { mainFigure } from "./moves.ts";
 import { onPaper } from "./on-paper.ts";
+import { keepAct } from "./plans/acts.ts";
 
 const most = 7;
 
@@ -38,6 +39,8 @@ export class Tally {
     this.undo = button("Undo last change", () => context.undo());
     this.redo = button("Do it again", () => context.redo());
     this.back = button("Put everything back", () => events.putBackAll());
+    const { words, run } = keepAct(context);
+    const keep = button(words, run);
     const inside = el(
       "div",
       { class: "tl" },
@@ -45,7 +48,7 @@ export class Tally {
       this.standing,
       this.list,
       this.cautions,
-      el("p", { class: "acts" }, this.undo, this.redo, this.back),
+      el("p", { class: "acts" }, keep, this.undo, this.redo, this.back),
     );
     this.box = el(
       "details",

@@ -1,0 +1,2 @@
+import type { Context } from "../context.ts";
+export function openMattersSheet(_context: Context): void {}
