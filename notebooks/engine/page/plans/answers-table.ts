@@ -65,7 +65,7 @@ function rowOf({ id, answers }: Row, { columns, added, title, takeAway }: Answer
     button("Leave out", () => takeAway(id), { class: "lnk", "aria-label": `Leave out ${name}` });
   return el(
     "tr",
-    { class: differs(answers) ? "differs" : undefined },
+    { class: differs(answers) ? undefined : "alike" },
     el("th", { scope: "row", class: "l" }, el("span", { class: "name" }, name), away),
     ...answers.map((answer, at) => cellOf(answer, columns[at], least.has(at))),
   );

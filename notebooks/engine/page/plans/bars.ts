@@ -91,7 +91,7 @@ function barsDrawn({ bars, line, alternative }: BarsDrawing, width: number): SVG
   const drawing = svgEl(
     "svg",
     { class: "drawing", viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": alternative },
-    svgEl("line", { class: "base", x1: x(line.at), x2: x(line.at), y1: top - 4, y2: height }),
+    ...(isBroad || line.words !== "" ? [baseLine(x(line.at), top - 4, height)] : []),
     ...(line.words === "" ? [] : [lineWords(line.words, x(line.at), width)]),
     ...bars.flatMap((bar, index) => {
       const y = top + index * step;
@@ -101,6 +101,10 @@ function barsDrawn({ bars, line, alternative }: BarsDrawing, width: number): SVG
   setAttribute(drawing, "width", width);
   setAttribute(drawing, "height", height);
   return drawing;
+}
+
+function baseLine(x: number, from: number, to: number): SVGElement {
+  return svgEl("line", { class: "base", x1: x, x2: x, y1: from, y2: to });
 }
 
 function lineWords(words: string, at: number, width: number): SVGElement {

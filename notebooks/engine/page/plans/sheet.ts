@@ -1,30 +1,23 @@
-import {
-  keepPlan,
-  loadPlans,
-  orderPlans,
-  type Plan,
-  removePlan,
-  renamePlan,
-} from "../../store/index.ts";
+import { loadPlans, type Plan } from "../../store/index.ts";
 import type { CellId } from "../../types/index.ts";
-import type { EnteredValue } from "../book.ts";
 import type { Context } from "../context.ts";
 import { dayInWords } from "../days.ts";
 import { button, el } from "../dom.ts";
 import { onPaper } from "../on-paper.ts";
 import { answersTable } from "./answers-table.ts";
 import { BarsView } from "./bars.ts";
+import { columnHead, type HeadActs } from "./column-head.ts";
 import { type Column, columnsOf, differencesOf } from "./columns.ts";
 import { differencesTable } from "./differences-table.ts";
 import { type FullView, openFullView } from "./full-view.ts";
 import { enteredNow, keepAsPlan } from "./keep.ts";
-import { askName } from "./name-pane.ts";
 import { drawable, planBars } from "./plan-bars.ts";
+import { askRename, putPlanAway, usePlan } from "./plan-changes.ts";
 import { PlanRuns } from "./plan-runs.ts";
 import { loadRemembered, type Remembered, remember } from "./remembered.ts";
 import { cellOptions, chooser, doer, drawOnce, either, ticks } from "./sheet-controls.ts";
 import { watchBook } from "./watch-book.ts";
-import { dayOf, whatPlansHold } from "./words.ts";
+import { whatPlansHold } from "./words.ts";
 
 /** Opens the sheet of plans in place of the notebook's page. */
 export async function openPlansSheet(context: Context): Promise<void> {
@@ -236,7 +229,7 @@ class PlansSheet {
         onlyDiffering: shown.length > 1 && !allRows,
         added: new Set(added),
         title,
-        head: (column) => this.#head(column),
+        head: (column) => columnHead(column, this.#acts),
         takeAway: (id) =>
           this.#remember({ rows: this.#remembered.rows.filter((one) => one !== id) }),
       }),
@@ -274,42 +267,6 @@ class PlansSheet {
     this.#bars.element.hidden = id === undefined;
   }
 
-  #head({ plan, name, is, why, sameAsNow }: Column): HTMLElement[] {
-    const going = is === "running" || is === "waiting";
-    const state = going
-      ? "being worked out"
-      : is === "failed"
-        ? `not worked out: ${why ?? ""}`
-        : "";
-    const title = el("span", { class: "planname" }, name);
-    const standing =
-      state === "" ? [] : [el("small", { class: going ? "stale" : "refused" }, state)];
-    if (!plan) return [title, el("small", {}, "in use"), ...standing];
-    const acts: readonly (readonly [string, () => void])[] = [
-      ["Use this", () => this.#use(plan)],
-      ["Rename", () => this.#rename(plan)],
-      ["Put away", () => void this.#putAway(plan)],
-    ];
-    return [
-      title,
-      el("small", {}, sameAsNow ? "the same as now" : `kept ${dayOf(plan.made)}`),
-      ...standing,
-      el(
-        "span",
-        { class: "headacts" },
-        ...acts
-          .filter(([words]) => words !== "Use this" || !sameAsNow)
-          .map(([words, act]) =>
-            button(words, act, {
-              class: "lnk",
-              "aria-label": `${words}: ${name}`,
-              "data-key": `${words} ${name}`,
-            }),
-          ),
-      ),
-    ];
-  }
-
   #goesOn(done: number, total: number): void {
     this.#draw();
     if (done >= total) this.#view.show(total > 0 ? "All plans are worked out." : "", total < 2);
@@ -340,19 +297,27 @@ class PlansSheet {
     this.#remember({ shown: on ? [...shown, name] : shown });
   }
 
-  #use(plan: Plan): void {
-    const column = this.#columns().find(({ name, plan: of }) => of && name === plan.name);
-    if (!column) return;
-    const now = enteredNow(this.#context);
-    const ids = new Set([...Object.keys(now), ...Object.keys(column.entered)]) as Set<CellId>;
-    const values = new Map<CellId, EnteredValue | undefined>();
-    for (const id of ids) if (now[id] !== column.entered[id]) values.set(id, column.entered[id]);
-    this.#context.enterAll(values);
-    this.#view.note(`${plan.name} is in use: what it holds is entered now.`, () => {
-      this.#context.undo();
-      this.#view.note(`What you had before ${plan.name} is entered again.`);
-    });
-  }
+  readonly #acts: HeadActs = {
+    use: (plan) => {
+      const column = this.#columns().find((one) => one.plan?.name === plan.name);
+      if (column) usePlan(this.#context, column, (words, undo) => this.#view.note(words, undo));
+    },
+    rename: (plan) =>
+      askRename(this.#context, plan, async (to) => {
+        this.#runs.renamed(plan.name, to);
+        const { shown } = this.#remembered;
+        if (shown) this.#remember({ shown: shown.map((one) => (one === plan.name ? to : one)) });
+        await this.#reload(`${plan.name} is called ${to} now.`);
+      }),
+    putAway: (plan) => {
+      const order = this.#plans.map(({ name }) => name);
+      const told = async (words: string, undo?: () => void) => {
+        await this.#reload(words, undo);
+        this.#view.element.querySelector<HTMLElement>(".noted button")?.focus();
+      };
+      void putPlanAway(this.#context, plan, { order, told });
+    },
+  };
 
   #keep(): Promise<void> {
     return keepAsPlan(this.#context, (name) => void this.#reload(`${name} is kept.`));
@@ -365,40 +330,5 @@ class PlansSheet {
     this.#view.note(trouble ?? words, undo);
     this.#draw();
     this.#run();
-  }
-
-  #rename(plan: Plan): void {
-    const { storage } = this.#context.options;
-    const main = this.#context.book.main.file;
-    const pane = askName({
-      title: `Another name for ${plan.name}`,
-      name: plan.name,
-      words: "Rename",
-      done: async (to) => {
-        const outcome = await renamePlan(storage, main, { from: plan.name, to });
-        if (!outcome.good) return outcome.words;
-        this.#runs.renamed(plan.name, to);
-        const { shown } = this.#remembered;
-        if (shown) this.#remember({ shown: shown.map((one) => (one === plan.name ? to : one)) });
-        pane.close();
-        await this.#reload(`${plan.name} is called ${to} now.`);
-        return undefined;
-      },
-    });
-  }
-
-  async #putAway(plan: Plan): Promise<void> {
-    const { storage } = this.#context.options;
-    const main = this.#context.book.main.file;
-    const order = this.#plans.map(({ name }) => name);
-    const outcome = await removePlan(storage, main, plan.name);
-    if (!outcome.good) return this.#reload(outcome.words);
-    const bringBack = async () => {
-      const kept = await keepPlan(storage, main, outcome.value);
-      if (kept.good) await orderPlans(storage, main, order);
-      await this.#reload(kept.good ? `${plan.name} is back.` : kept.words);
-    };
-    await this.#reload(`${plan.name} is put away.`, () => void bringBack());
-    this.#view.element.querySelector<HTMLElement>(".noted button")?.focus();
   }
 }
