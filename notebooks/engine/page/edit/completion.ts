@@ -1,0 +1,70 @@
+import {
+  autocompletion,
+  type Completion,
+  type CompletionContext,
+  type CompletionResult,
+  insertCompletionText,
+} from "@codemirror/autocomplete";
+import type { Extension } from "@codemirror/state";
+import { el } from "../dom.ts";
+import { figureNodes } from "../figure-text.ts";
+import { ownNames, type Suggestion, suggestions, type Vocabulary } from "./suggestions.ts";
+import { type WritingPlace, writingPlace } from "./writing-place.ts";
+
+interface Offered extends Completion {
+  readonly line?: string;
+  readonly value?: string;
+}
+
+/** Offers what may be written at the caret: a plain list, worked by the arrow keys, Enter and Escape. */
+export function completion(vocabulary: () => Vocabulary): Extension {
+  return autocompletion({
+    override: [(context) => offered(context, vocabulary())],
+    icons: false,
+    addToOptions: [
+      {
+        position: 80,
+        render({ value }: Offered) {
+          return value ? el("span", { class: "cm-completionDetail" }, ...figureNodes(value)) : null;
+        },
+      },
+      {
+        position: 90,
+        render: ({ line }: Offered) => (line ? el("span", { class: "bw-help" }, line) : null),
+      },
+    ],
+  });
+}
+
+function offered(context: CompletionContext, vocabulary: Vocabulary): CompletionResult | null {
+  const text = context.state.doc.toString();
+  const place = writingPlace(text, context.pos);
+  if (place.kind === "none" || !isAsked(place, context)) return null;
+  const list = suggestions(place, vocabulary, place.kind === "name" ? ownNames(text) : []);
+  if (list.length === 0) return null;
+  return {
+    from: place.from,
+    options: list.map(optionOf),
+    validFor: /^[\p{L}_$][\p{L}\p{N}_$]*$/u,
+  };
+}
+
+/** Names are offered once one is begun; fields and options as soon as one may stand there. */
+function isAsked(place: Exclude<WritingPlace, { kind: "none" }>, context: CompletionContext): boolean {
+  return context.explicit || place.kind !== "name" || place.from < context.pos;
+}
+
+function optionOf({ name, detail, help, order, text }: Suggestion): Offered {
+  return {
+    label: name,
+    boost: -order,
+    ...(detail === undefined ? {} : { value: detail }),
+    ...(help === undefined ? {} : { line: help }),
+    ...(text === undefined
+      ? {}
+      : {
+          apply: (view, _option, from, to) =>
+            view.dispatch(insertCompletionText(view.state, text, from, to)),
+        }),
+  };
+}

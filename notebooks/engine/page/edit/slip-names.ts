@@ -1,0 +1,38 @@
+import type { CellId, OutlineCell } from "../../types/index.ts";
+import type { Context } from "../context.ts";
+import { el } from "../dom.ts";
+import { linksTo } from "../links.ts";
+
+/** What a cell takes and gives to, with the live values beside them. */
+export class SlipNames {
+  readonly element = el("dl", { class: "names" });
+  readonly #context: Context;
+  #shown = "";
+
+  constructor(context: Context) {
+    this.#context = context;
+  }
+
+  show(outline: OutlineCell | undefined): void {
+    const { takes = [], gives = [] } = outline ?? {};
+    const key = JSON.stringify([takes, gives].map((ids) => ids.map((id) => [id, this.#value(id)])));
+    if (key === this.#shown) return;
+    this.#shown = key;
+    this.element.replaceChildren(
+      ...this.#part("Takes", takes, "nothing from other cells"),
+      ...this.#part("Gives to", gives, "no other cell"),
+    );
+  }
+
+  #part(words: string, ids: readonly CellId[], none: string): HTMLElement[] {
+    const nodes = ids.length > 0 ? linksTo(ids, this.#context) : [none];
+    return [el("div", {}, el("dt", {}, words), el("dd", {}, ...nodes))];
+  }
+
+  #value(id: CellId): unknown {
+    const { states, title } = { states: this.#context.book.states, title: this.#context.book.title(id) };
+    const state = states.get(id);
+    const { shown } = state ?? {};
+    return [title, state?.entry?.text, shown?.kind === "figure" || shown?.kind === "text" ? shown : ""];
+  }
+}

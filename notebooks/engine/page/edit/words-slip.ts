@@ -1,0 +1,155 @@
+import { withBlockMoved, withBlockRemoved } from "../../document/index.ts";
+import type { Notebook } from "../../types/index.ts";
+import type { Context } from "../context.ts";
+import { button, el } from "../dom.ts";
+import { Field } from "./field.ts";
+import { keysInWords } from "./field-keys.ts";
+import { bodyOf, StretchPlace } from "./stretch-place.ts";
+import { focusTools } from "./tools-focus.ts";
+
+/** Words of the document, opened to be written; how they are drawn stands above, and follows. */
+export class WordsSlip {
+  readonly element: HTMLElement;
+  readonly place: StretchPlace;
+  readonly #context: Context;
+  readonly #field: Field;
+  readonly #lines = el("span", { class: "hints" });
+  readonly #closed: () => void;
+  readonly #before: string;
+  #isOwn = false;
+
+  constructor(index: number, context: Context, closed: () => void) {
+    const { main } = context.book;
+    this.#context = context;
+    this.#closed = closed;
+    this.place = new StretchPlace(main, index);
+    const [, body] = bodyOf(this.place.textIn(main));
+    this.#before = body;
+    const isUses = main.blocks[index]?.kind === "uses";
+    const label = isUses ? "What is used" : "These words";
+    this.#field = new Field({
+      label,
+      text: body.replaceAll("\r\n", "\n"),
+      firstLine: this.#firstLine(main),
+      isProse: !isUses,
+      typed: (text) => this.#write(text),
+      keep: () => this.#close("Kept."),
+      putBack: () => this.#putBack(),
+      undo: () => context.undo(),
+      redo: () => context.redo(),
+    });
+    const hint = isUses
+      ? "The file in the first line, then one name to a line."
+      : "`fig NAME` between backticks puts a figure into the sentence. # begins a heading, * a word that leans, - a line of a list.";
+    this.element = el(
+      "div",
+      { class: "slip own-slip words-slip", role: "group", "aria-label": label },
+      el("div", { class: "sliphead" }, el("span", { class: "cname" }, label), this.#lines),
+      el(
+        "div",
+        { class: "writing" },
+        el("div", { class: "pad-tray" }, this.#field.element),
+        el("p", { class: "hint keys" }, `${hint} ${keysInWords}`),
+      ),
+      el(
+        "div",
+        { class: "slipfoot" },
+        this.#acts(),
+        el(
+          "div",
+          { class: "acts" },
+          button("Keep", () => this.#close("Kept."), { class: "main" }),
+          button("Put back", () => this.#putBack()),
+        ),
+      ),
+    );
+    this.#showLines();
+  }
+
+  /** The document has changed; gives false where the words are gone. */
+  update(): boolean {
+    const { main } = this.#context.book;
+    if (this.#isOwn) this.place.written(main);
+    else if (!this.place.follow(main)) return false;
+    const [, body] = bodyOf(this.place.textIn(main));
+    if (!this.#isOwn) this.#field.follow(body.replaceAll("\r\n", "\n"), this.#firstLine(main));
+    this.#showLines();
+    return true;
+  }
+
+  focus(): void {
+    this.#field.focus();
+  }
+
+  end(): void {
+    this.#field.remove();
+    this.element.remove();
+  }
+
+  #acts(): HTMLElement {
+    const { place } = this;
+    const change = (make: (notebook: Notebook) => string, words: string, by: number) => {
+      const { main } = this.#context.book;
+      const to = place.index + by;
+      if (to < 0 || to >= main.blocks.length) return;
+      this.#context.editing.edit(new Map([[main.file, make(main)]]));
+      this.#context.say(words);
+    };
+    const move = (by: number, words: string) =>
+      change((main) => withBlockMoved(main, place.index, place.index + by), words, by);
+    return el(
+      "p",
+      { class: "slipacts" },
+      button("Move up", () => move(-1, "Moved up."), { class: "lnk" }),
+      button("Move down", () => move(1, "Moved down."), { class: "lnk" }),
+      button(
+        "Take out",
+        () => {
+          const { index } = place;
+          this.#closed();
+          change(
+            (main) => withBlockRemoved(main, index),
+            "The words are taken out. Undo brings them back.",
+            0,
+          );
+          focusTools(index - 1);
+        },
+        { class: "lnk" },
+      ),
+    );
+  }
+
+  #firstLine({ blocks }: Notebook): number {
+    const [before] = bodyOf(this.place.textIn({ blocks } as Notebook));
+    return (blocks[this.place.index]?.line ?? 1) + before.split("\n").length - 1;
+  }
+
+  #showLines(): void {
+    const { main } = this.#context.book;
+    const first = this.#firstLine(main);
+    const [, body] = bodyOf(this.place.textIn(main));
+    this.#lines.textContent = `lines ${first} to ${first + body.split("\n").length - 1}`;
+  }
+
+  #write(body: string): void {
+    const { main } = this.#context.book;
+    const [before, , after] = bodyOf(this.place.textIn(main));
+    const text = this.place.replaced(main, `${before}${body}${after === "" ? "\n" : after}`);
+    this.#isOwn = true;
+    try {
+      this.#context.editing.edit(new Map([[main.file, text]]), { goesOn: "words" });
+    } finally {
+      this.#isOwn = false;
+    }
+  }
+
+  #putBack(): void {
+    if (this.#field.text !== this.#before) this.#write(this.#before);
+    this.#close("The words are as they were before.");
+  }
+
+  #close(words: string): void {
+    this.#closed();
+    this.#context.say(words);
+  }
+}
