@@ -31,7 +31,11 @@ export function addHere(
   const fill = () =>
     list.append(
       ...startingPoints(context.today).map((point) =>
-        el("li", {}, button(point.words, () => put(point), { class: "lnk" })),
+        el(
+          "li",
+          {},
+          button(point.words, () => put(point), { class: "lnk" }),
+        ),
       ),
     );
   const words = button("words", () => addWords(index() + 1, context, wordsAdded), { class: "lnk" });

@@ -21,10 +21,14 @@ export class BlockTools {
     const { book, editing } = this.#context;
     if (!editing.mayEdit(book.main.file)) return index === 0 ? this.#notYours() : undefined;
     this.#followSlip();
-    const tools = (this.#made[index] ??= this.#make(index));
-    const { slip, last } = { slip: this.#slip, last: this.#lastOfSlip() };
+    // Between two cells stands a blank line: what can be added there is said once.
+    const last = this.#lastOfSlip();
+    if (isBlank(block) && index > 0 && index !== last) return undefined;
+    const tools = this.#made[index] ?? this.#make(index);
+    this.#made[index] = tools;
+    const slip = this.#slip;
     const words = block.kind === "uses" ? "Change what is used" : "Change these words";
-    const mayChange = block.kind === "uses" || (block.kind === "prose" && block.text.trim() !== "");
+    const mayChange = block.kind === "uses" || (block.kind === "prose" && !isBlank(block));
     if (tools.change.textContent !== words) tools.change.textContent = words;
     tools.change.hidden = !mayChange || index === last;
     if (slip && index === last && slip.element.parentNode !== tools.holder)
@@ -95,4 +99,8 @@ export class BlockTools {
       ": a copy that is yours.",
     );
   }
+}
+
+function isBlank(block: Block): boolean {
+  return block.kind === "prose" && block.text.trim() === "";
 }

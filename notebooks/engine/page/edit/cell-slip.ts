@@ -4,6 +4,7 @@ import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";
 import { placeOf, withFormulaAt } from "./block-place.ts";
 import { callHelp } from "./call-help.ts";
+import { ColumnsForm } from "./columns-form.ts";
 import { completion } from "./completion.ts";
 import { Field } from "./field.ts";
 import { keysInWords } from "./field-keys.ts";
@@ -32,6 +33,7 @@ export class CellSlip {
   readonly #foot: SlipFoot;
   readonly #help = el("p", { class: "callhelp", hidden: true });
   readonly #field: Field | undefined;
+  readonly #columns: ColumnsForm | undefined;
   readonly #before: string;
   #handed: readonly HandedWord[] = [];
   #others: ReadonlySet<string> = new Set();
@@ -48,11 +50,17 @@ export class CellSlip {
     this.#foot = new SlipFoot(context.book.title(id), context);
     this.#before = block?.kind === "cell" ? block.formula : "";
     this.#field = block?.kind === "cell" ? this.#makeField(name, file) : undefined;
+    this.#columns = block?.kind === "table" ? new ColumnsForm(id, context) : undefined;
     this.element = el(
       "div",
       { class: "slip own-slip", role: "group", "aria-label": `The cell ${name}` },
       this.#head.element,
-      el("div", { class: "slipbody" }, this.#field && this.#pad(this.#field), this.#names.element),
+      el(
+        "div",
+        { class: "slipbody" },
+        this.#field ? this.#pad(this.#field) : this.#columns?.element,
+        this.#names.element,
+      ),
       el("div", { class: "slipfoot" }, this.#foot.element, this.#buttons()),
       slipActs(id, context),
     );
@@ -72,6 +80,7 @@ export class CellSlip {
     this.#head.show(block);
     this.#names.show(book.outline.get(this.#id));
     this.#foot.show(state);
+    this.#columns?.update();
     if (block.kind !== "cell" || !this.#field) return;
     this.#field.follow(block.formula.replaceAll("\r\n", "\n"), block.formulaLine);
     this.#markNames(this.#field);

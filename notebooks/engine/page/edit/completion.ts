@@ -50,7 +50,10 @@ function offered(context: CompletionContext, vocabulary: Vocabulary): Completion
 }
 
 /** Names are offered once one is begun; fields and options as soon as one may stand there. */
-function isAsked(place: Exclude<WritingPlace, { kind: "none" }>, context: CompletionContext): boolean {
+function isAsked(
+  place: Exclude<WritingPlace, { kind: "none" }>,
+  context: CompletionContext,
+): boolean {
   return context.explicit || place.kind !== "name" || place.from < context.pos;
 }
 

@@ -23,7 +23,7 @@ export function ownKeys(acts: KeyActs): Extension {
       return true;
     };
   };
-  const escape: Command = () => {
+  const leave: Command = () => {
     if (isFree) acts.putBack();
     isFree = !isFree;
     return true;
@@ -53,7 +53,7 @@ export function ownKeys(acts: KeyActs): Extension {
     ),
     keymap.of([
       { key: "Mod-Enter", run: act(acts.keep) },
-      { key: "Escape", run: escape },
+      { key: "Escape", run: leave },
       { key: "Mod-z", run: act(acts.undo), preventDefault: true },
       { key: "Mod-Shift-z", run: act(acts.redo), preventDefault: true },
       { key: "Mod-y", run: act(acts.redo), preventDefault: true },

@@ -50,9 +50,10 @@ export function renameForm(id: CellId, context: Context): RenameForm {
   };
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    const why = rename(file, { from: name, to: input.value.trim() }, context);
-    wrong.textContent = why ?? "";
-    wrong.hidden = why === undefined;
+    void rename(file, { from: name, to: input.value.trim() }, context).then((why) => {
+      wrong.textContent = why ?? "";
+      wrong.hidden = why === undefined;
+    });
   });
   return made;
 }
@@ -69,13 +70,15 @@ function usesInWords(id: CellId, { book }: Context): string {
 }
 
 /** Gives the words of what is in the way; undefined once it is done. */
-function rename(
+async function rename(
   file: string,
   { from, to }: { readonly from: string; readonly to: string },
   context: Context,
-): string | undefined {
+): Promise<string | undefined> {
   const { documents } = context.book;
   if (to === from) return "Write another name than the one it has.";
+  // Reading formulas for their names takes a parser, which is only fetched here.
+  const { renameCell } = await import("../../compile/rename.ts");
   const done = renameCell(documents, file, from, to);
   if (!done.ok) return done.why;
   const ids = new Map([[idOf(file, from), idOf(file, to)] as const]);

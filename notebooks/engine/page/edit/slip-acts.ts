@@ -1,8 +1,4 @@
-import {
-  withBlockDuplicated,
-  withBlockMoved,
-  withBlockRemoved,
-} from "../../document/index.ts";
+import { withBlockDuplicated, withBlockMoved, withBlockRemoved } from "../../document/index.ts";
 import type { CellId, Notebook } from "../../types/index.ts";
 import { partsOf } from "../book.ts";
 import type { Context } from "../context.ts";
@@ -82,6 +78,8 @@ function takeOut(id: CellId, context: Context): void {
   context.editing.edit(new Map([[notebook.file, withBlockRemoved(notebook, index)]]));
   focusTools(index - 1);
   const named =
-    gives === 0 ? "" : ` ${gives === 1 ? "One cell names" : `${gives} cells name`} it and can’t be worked out now.`;
+    gives === 0
+      ? ""
+      : ` ${gives === 1 ? "One cell names" : `${gives} cells name`} it and can’t be worked out now.`;
   context.say(`${partsOf(id)[1]} is taken out.${named} Undo brings it back.`);
 }

@@ -41,7 +41,7 @@ export class SlipHead {
       const box = el("input", { type: "checkbox" });
       box.addEventListener("change", () => change({ [flag]: box.checked }, `${flag}:${name}`));
       this.#boxes.set(flag, box);
-      return el("label", { class: "flag" }, box, ` ${words}`);
+      return el("label", { class: "hintbox" }, box, ` ${words}`);
     });
     this.element = el(
       "div",

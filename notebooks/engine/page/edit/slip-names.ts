@@ -30,9 +30,16 @@ export class SlipNames {
   }
 
   #value(id: CellId): unknown {
-    const { states, title } = { states: this.#context.book.states, title: this.#context.book.title(id) };
+    const { states, title } = {
+      states: this.#context.book.states,
+      title: this.#context.book.title(id),
+    };
     const state = states.get(id);
     const { shown } = state ?? {};
-    return [title, state?.entry?.text, shown?.kind === "figure" || shown?.kind === "text" ? shown : ""];
+    return [
+      title,
+      state?.entry?.text,
+      shown?.kind === "figure" || shown?.kind === "text" ? shown : "",
+    ];
   }
 }

@@ -108,8 +108,7 @@ function fieldsAt(
 
 /** Fields of a live record, along a path into it. */
 function fieldsOf(shown: Shown | undefined, path: readonly string[]): readonly FieldWord[] {
-  if (shown?.kind === "table" || shown?.kind === "list")
-    return path.length === 0 ? listWords : [];
+  if (shown?.kind === "table" || shown?.kind === "list") return path.length === 0 ? listWords : [];
   if (shown?.kind !== "record") return [];
   const [first, ...rest] = path;
   if (first === undefined)
@@ -138,7 +137,8 @@ export function nameOfTitle(title: string): string {
 /** A value in a few words. */
 export function printedValue(shown: Shown | undefined): string {
   if (shown?.kind === "figure") return shown.figure.text;
-  if (shown?.kind === "text") return shown.text.length > 40 ? `${shown.text.slice(0, 39)}…` : shown.text;
+  if (shown?.kind === "text")
+    return shown.text.length > 40 ? `${shown.text.slice(0, 39)}…` : shown.text;
   if (shown?.kind === "table") return counted(shown.rows.length + shown.more, "row");
   if (shown?.kind === "table-text") return counted(shown.rows.length, "row");
   if (shown?.kind === "list") return counted(shown.items.length + shown.more, "item");
@@ -161,7 +161,9 @@ function plain({ name, what, help }: FieldWord): Omit<Suggestion, "order"> {
 /** The names that a formula gives itself. */
 export function ownNames(text: string): readonly string[] {
   const found = text.matchAll(/\b(?:const|let|function)\s+([\p{L}_$][\p{L}\p{N}_$]*)/gu);
-  const params = text.matchAll(/\(?\s*([\p{L}_$][\p{L}\p{N}_$]*(?:\s*,\s*[\p{L}_$][\p{L}\p{N}_$]*)*)\s*\)?\s*=>/gu);
+  const params = text.matchAll(
+    /\(?\s*([\p{L}_$][\p{L}\p{N}_$]*(?:\s*,\s*[\p{L}_$][\p{L}\p{N}_$]*)*)\s*\)?\s*=>/gu,
+  );
   const names = [...params].flatMap(([, list = ""]) => list.split(/\s*,\s*/));
   return [...new Set([...[...found].map(([, name = ""]) => name), ...names])];
 }

@@ -40,7 +40,7 @@ export class WordsSlip {
     });
     const hint = isUses
       ? "The file in the first line, then one name to a line."
-      : "`fig NAME` between backticks puts a figure into the sentence. # begins a heading, * a word that leans, - a line of a list.";
+      : "A figure stands in a sentence as `fig` and its cell’s name between backticks. A line that begins with # is a heading, one with - a point of a list.";
     this.element = el(
       "div",
       { class: "slip own-slip words-slip", role: "group", "aria-label": label },

@@ -86,7 +86,9 @@ function optionsAt(opens: readonly Open[], text: string, from: number): string[]
 function namesGiven(text: string, at: number): string[] {
   const given: string[] = [];
   let depth = 0;
-  const pieces = text.slice(at).matchAll(/"[^"\n]*"|'[^'\n]*'|[([{}\])]|[\p{L}_$][\p{L}\p{N}_$]*\s*:?/gu);
+  const pieces = text
+    .slice(at)
+    .matchAll(/"[^"\n]*"|'[^'\n]*'|[([{}\])]|[\p{L}_$][\p{L}\p{N}_$]*\s*:?/gu);
   for (const [piece] of pieces) {
     if (/^[([{]$/.test(piece)) depth += 1;
     else if (/^[)\]}]$/.test(piece)) depth -= 1;
@@ -99,7 +101,17 @@ function namesGiven(text: string, at: number): string[] {
 const isName = (text: string) => /^[\p{L}_$]/u.test(text) && !notCalled.has(text);
 
 /** Words that stand before a bracket and call nothing. */
-const notCalled = new Set(["if", "for", "while", "switch", "catch", "return", "function", "of", "in"]);
+const notCalled = new Set([
+  "if",
+  "for",
+  "while",
+  "switch",
+  "catch",
+  "return",
+  "function",
+  "of",
+  "in",
+]);
 
 interface Brackets {
   readonly opens: readonly Open[];

@@ -65,7 +65,9 @@ describe("where a cell stands in its document", () => {
   });
 
   it("a new name is one that is free, used names counted", () => {
-    const used = read(`\`\`\`uses garden.md\nbeds\n\`\`\`\n${cell("list", "1")}${cell("list2", "1")}`);
+    const used = read(
+      `\`\`\`uses garden.md\nbeds\n\`\`\`\n${cell("list", "1")}${cell("list2", "1")}`,
+    );
     expect(freeName(used, "list")).toBe("list3");
     expect(freeName(used, "beds")).toBe("beds2");
     expect(freeName(used, "total")).toBe("total");

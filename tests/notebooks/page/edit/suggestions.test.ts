@@ -23,7 +23,10 @@ const vocabulary: Vocabulary = {
         kind: "record",
         fields: [
           { title: "Wall height", shown: figure("11 in") },
-          { title: "Boards", shown: { kind: "record", fields: [{ title: "Count", shown: figure("3") }] } },
+          {
+            title: "Boards",
+            shown: { kind: "record", fields: [{ title: "Count", shown: figure("3") }] },
+          },
         ],
       },
     },
@@ -44,7 +47,10 @@ const vocabulary: Vocabulary = {
       name: "lengthEntry",
       what: "maker of an entry",
       call: 'lengthEntry("8 ft", { min, max })',
-      options: [{ name: "min", what: "length" }, { name: "max", what: "length" }],
+      options: [
+        { name: "min", what: "length" },
+        { name: "max", what: "length" },
+      ],
       fields: [],
     },
     { name: "total", what: "function", options: [], fields: [] },
@@ -74,7 +80,9 @@ describe("what may be written", () => {
   });
 
   it("a cell wins over a name of the library that is the same", () => {
-    const found = suggestions(writingPlace("", 0), vocabulary).filter(({ name }) => name === "total");
+    const found = suggestions(writingPlace("", 0), vocabulary).filter(
+      ({ name }) => name === "total",
+    );
     expect(found).toHaveLength(1);
     expect(found[0]?.detail).toBe("$12.00");
   });
