@@ -1,6 +1,7 @@
 import { type BuyingSeeds, buying } from "../tests/bench/buying.ts";
 import { bytes } from "../tests/bench/bytes.ts";
 import { cutting } from "../tests/bench/cutting.ts";
+import { editing } from "../tests/bench/editing.ts";
 import { firstAnswer } from "../tests/bench/first-answer.ts";
 import { recompute } from "../tests/bench/recompute.ts";
 import { saving } from "../tests/bench/saving.ts";
@@ -10,6 +11,7 @@ import { saving } from "../tests/bench/saving.ts";
 const plain: Readonly<Record<string, (seeds: BuyingSeeds) => Promise<void>>> = {
   recompute,
   firstAnswer,
+  editing,
   bytes,
   buying,
   saving,

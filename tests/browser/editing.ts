@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { cell, type Site } from "./harness.ts";
+import { openNotebook, type Site, settled } from "./harness.ts";
 
 const fence = (info: string, content: string) => `\`\`\`${info}\n${content}\n\`\`\`\n`;
 
@@ -27,11 +27,23 @@ export function formula(page: Page, name: string) {
   return own(page, name).locator(".own-slip .cm-content");
 }
 
-/** Opens a copy of the notebook that is the reader's own, in the writing view. */
+/** Makes a copy of a shipped notebook that is the reader's own, and opens it in the writing view. */
 export async function openOwn(page: Page, site: Site, file = "sums.md"): Promise<void> {
-  await page.goto(`${site.address}?notebook=${file}`);
-  await cell(page, file, "total").and(page.locator(".hasvalue")).waitFor();
-  await page.locator("label", { hasText: "Write" }).click();
+  await openNotebook(page, site, file);
+  await settled(page);
+  await page.locator("details.acts > summary").click();
+  await page.locator("details.acts").getByRole("button", { name: "Make it mine" }).click();
+  const pane = page.getByRole("dialog", { name: "Make it mine" });
+  await pane.getByLabel("What is it called?").fill("My own");
+  await pane.getByRole("button", { name: "Make it mine" }).click();
+  await page.locator("h1", { hasText: "My own" }).waitFor();
+  await settled(page);
+  await toWriting(page);
+}
+
+/** Goes to the writing view, and waits until what stands between blocks there has come. */
+export async function toWriting(page: Page): Promise<void> {
+  await page.locator(".top label", { hasText: "Write" }).click();
   await page.locator(".blocktools").first().waitFor();
 }
 

@@ -2,6 +2,7 @@ import type { CellId, OutlineCell } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { el } from "../dom.ts";
 import { linksTo } from "../links.ts";
+import { printedValue } from "./suggestions.ts";
 
 /** What a cell takes and gives to, with the live values beside them. */
 export class SlipNames {
@@ -30,16 +31,8 @@ export class SlipNames {
   }
 
   #value(id: CellId): unknown {
-    const { states, title } = {
-      states: this.#context.book.states,
-      title: this.#context.book.title(id),
-    };
-    const state = states.get(id);
-    const { shown } = state ?? {};
-    return [
-      title,
-      state?.entry?.text,
-      shown?.kind === "figure" || shown?.kind === "text" ? shown : "",
-    ];
+    const { book } = this.#context;
+    const { entry, shown } = book.states.get(id) ?? {};
+    return [book.title(id), entry?.text, printedValue(shown)];
   }
 }
