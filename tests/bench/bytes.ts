@@ -5,27 +5,45 @@ import { brotliCompressSync, gzipSync } from "node:zlib";
 const site = join(process.cwd(), "build/out/site");
 
 /** What a visit transfers, by part; `when` says what asks for it. */
-const groups: readonly { readonly name: string; readonly when: string; readonly files: RegExp }[] =
-  [
-    {
-      name: "page and styles",
-      when: "at once",
-      files: /^(index\.html|page\.js|style\.css|chunk.*\.js)$/,
-    },
-    { name: "closed frame", when: "at once", files: /^engine\.html$/ },
-    { name: "room of the cells", when: "at once", files: /^room\/room\.js$/ },
-    { name: "tables and rules", when: "at once (data, not code)", files: /^room\/facts\.js$/ },
-    { name: "notebooks and lists", when: "at once (text, not code)", files: /^notebooks\// },
-    {
-      name: "library and solver",
-      when: "when boards are planned",
-      files: /^room\/(work\.js|highs\.wasm)$/,
-    },
-    { name: "Plot", when: "when a notebook names it", files: /^room\/plot\.js$/ },
-    { name: "arquero", when: "when a notebook names it", files: /^room\/arquero\.js$/ },
-    { name: "fonts", when: "at once", files: /^fonts\/(piazzolla|archivo)/ },
-    { name: "formula face", when: "with formulas", files: /^fonts\/red-hat/ },
-  ];
+interface Group {
+  readonly name: string;
+  readonly when: string;
+  readonly files?: RegExp;
+  /** These, and the scripts that each imports, as far as no group before has them. */
+  readonly scripts?: RegExp;
+}
+
+const groups: readonly Group[] = [
+  {
+    name: "page and styles",
+    when: "at once",
+    files: /^(index\.html|style\.css)$/,
+    scripts: /^page\.js$/,
+  },
+  {
+    name: "editor",
+    when: "when a cell of one's own is opened",
+    scripts: /^(writing|open-slip|cell-slip|words-slip)-.*\.js$/,
+  },
+  {
+    name: "other parts of the page",
+    when: "each when it is asked for",
+    scripts: /^[^/]+\.js$/,
+  },
+  { name: "closed frame", when: "at once", files: /^engine\.html$/ },
+  { name: "room of the cells", when: "at once", files: /^room\/room\.js$/ },
+  { name: "tables and rules", when: "at once (data, not code)", files: /^room\/facts\.js$/ },
+  { name: "notebooks and lists", when: "at once (text, not code)", files: /^notebooks\// },
+  {
+    name: "library and solver",
+    when: "when boards are planned",
+    files: /^room\/(work\.js|highs\.wasm)$/,
+  },
+  { name: "Plot", when: "when a notebook names it", files: /^room\/plot\.js$/ },
+  { name: "arquero", when: "when a notebook names it", files: /^room\/arquero\.js$/ },
+  { name: "fonts", when: "at once", files: /^fonts\/(piazzolla|archivo)/ },
+  { name: "formula face", when: "with formulas", files: /^fonts\/red-hat/ },
+];
 
 const kB = (count: number) => `${(count / 1000).toFixed(1)} kB`.padStart(10);
 
@@ -36,10 +54,12 @@ export async function bytes(): Promise<void> {
     .map((entry) => join(entry.parentPath, entry.name).slice(site.length + 1));
   console.log("bytes: by part, as they are, gzip, brotli");
   let code = 0;
-  for (const { name, when, files: pattern } of groups) {
-    const all = files
-      .filter((file) => pattern.test(file))
-      .map((file) => readFileSync(join(site, file)));
+  const counted = new Set<string>();
+  for (const group of groups) {
+    const { name, when } = group;
+    const own = filesOf(group, files).filter((file) => !counted.has(file));
+    for (const file of own) counted.add(file);
+    const all = own.map((file) => readFileSync(join(site, file)));
     const sum = (size: (text: Buffer) => number) =>
       all.reduce((total, text) => total + size(text), 0);
     const plain = sum((text) => text.length);
@@ -53,4 +73,18 @@ export async function bytes(): Promise<void> {
   console.log(
     `  code before solver, arquero and editor: ${kB(code).trim()} gzip (aim: under 250 kB)`,
   );
+}
+
+function filesOf(group: Group, files: readonly string[]): readonly string[] {
+  const plain = files.filter((file) => group.files?.test(file));
+  const scripts = files.filter((file) => group.scripts?.test(file));
+  for (const script of scripts)
+    for (const more of importedBy(script)) if (!scripts.includes(more)) scripts.push(more);
+  return [...plain, ...scripts];
+}
+
+/** The scripts that one needs before it can run: what it imports in so many words, not on demand. */
+function importedBy(script: string): readonly string[] {
+  const text = readFileSync(join(site, script), "utf8");
+  return [...text.matchAll(/(?:from|import)"\.\/([^"]+\.js)"/g)].map(([, name = ""]) => name);
 }

@@ -37,7 +37,7 @@ async function openEverything(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Change these words" }).last().click();
   await page.locator(".words-slip").waitFor();
   await page.getByRole("button", { name: "a figure or entry" }).last().click();
-  await write(page, "twice", "side * tw");
+  await write(page, "twice", "side * tot");
   await own(page, "twice").locator(".now.wrong").waitFor();
   await own(page, "twice").locator("[role=listbox]").waitFor();
 }

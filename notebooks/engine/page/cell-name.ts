@@ -68,6 +68,7 @@ export class CellName {
     this.holder.replaceChildren(slip.element);
     this.#mark(true);
     slip.update();
+    slip.element.scrollIntoView({ block: "nearest" });
     slip.focus();
   }
 
