@@ -1,5 +1,6 @@
 import type { CellId, CellState, OutlineCell, Shown } from "../types/index.ts";
 import { cautionView, distinct } from "./caution-view.ts";
+import { CellName, slipsFollow } from "./cell-name.ts";
 import type { CellView, Context } from "./context.ts";
 import { CutShortView } from "./cut-short-view.ts";
 import { el, idFrom } from "./dom.ts";
@@ -22,7 +23,7 @@ export class CellSlot implements CellView {
   readonly element: HTMLElement;
   private readonly id: CellId;
   private readonly context: Context;
-  private readonly name: HTMLElement;
+  private readonly name: CellName;
   private readonly holder = el("div", { class: "held" });
   private readonly aside = el("div", { class: "asides" });
   private readonly progress: ProgressView;
@@ -35,13 +36,14 @@ export class CellSlot implements CellView {
   constructor(id: CellId, context: Context) {
     this.id = id;
     this.context = context;
-    this.name = el("p", { class: "cellname" }, id.slice(id.indexOf("#") + 1));
+    this.name = new CellName(id, context);
     this.progress = new ProgressView(context);
     this.cutShort = new CutShortView(id, context);
     this.element = el(
       "div",
       { class: "cell", id: slotId(id), tabindex: -1 },
-      this.name,
+      this.name.element,
+      this.name.holder,
       this.progress.element,
       this.cutShort.element,
       this.aside,
@@ -59,7 +61,7 @@ export class CellSlot implements CellView {
     this.element.classList.toggle("quiet", block?.hints.quiet === true);
     for (const child of [...this.element.children])
       if (child === this.holder || child.classList.contains("fold")) child.remove();
-    this.name.after(this.folded());
+    this.name.holder.after(this.folded());
     this.kind = "";
     if (block?.kind === "table")
       this.become("entry table", () => new EditableTable(this.id, this.context));
@@ -73,6 +75,7 @@ export class CellSlot implements CellView {
     this.element.classList.toggle("hasvalue", state !== undefined);
     this.showBusy();
     this.showCautions(state);
+    slipsFollow();
   }
 
   /** Long work reports how far it is. */

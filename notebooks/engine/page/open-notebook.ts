@@ -263,6 +263,20 @@ class OpenNotebook {
     this.options.root.dataset.view = view;
     this.head.choose(view);
     this.wall.show(view === "room");
+    if (view === "write") void this.startWriting();
+  }
+
+  /** What stands between blocks in the writing view is fetched when that is first chosen. */
+  private async startWriting(): Promise<void> {
+    const { context, view } = this;
+    if (context.editing.blockTools) return;
+    try {
+      const { startWriting } = await import("./edit/writing.ts");
+      startWriting(context);
+      view.lay();
+    } catch {
+      context.say("The editor could not be fetched. Choose “Write” again when you are online.");
+    }
   }
 
   private showTitle(): void {

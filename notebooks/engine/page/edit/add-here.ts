@@ -1,6 +1,6 @@
-import { withBlockAdded } from "../../document/index.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";
+import { withBlockAdded } from "./block-ops.ts";
 import { freeName, idAt } from "./block-place.ts";
 import { openCell } from "./open-cell.ts";
 import { firstTable, type StartingPoint, startingPoints } from "./starting-points.ts";

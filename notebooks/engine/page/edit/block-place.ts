@@ -56,3 +56,18 @@ export function freeName({ blocks }: Notebook, wanted: string): string {
   for (let count = 2; taken.has(name); count += 1) name = `${wanted}${count}`;
   return name;
 }
+
+/**
+ * Where a block goes when it is moved up (-1) or down (1): past the next block that says something,
+ * blank lines between do not count. Undefined at the end of the document.
+ */
+export function placeBeside({ blocks }: Notebook, index: number, by: -1 | 1): number | undefined {
+  let to = index + by;
+  while (isBlank(blocks[to])) to += by;
+  return blocks[to] ? to : undefined;
+}
+
+/** Whether a block is nothing but blank lines, as between two cells. */
+export function isBlank(block: Block | undefined): boolean {
+  return block?.kind === "prose" && block.text.trim() === "";
+}

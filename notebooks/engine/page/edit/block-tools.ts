@@ -2,6 +2,7 @@ import type { Block, Notebook } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";
 import { addHere } from "./add-here.ts";
+import { isBlank } from "./block-place.ts";
 import { focusTools } from "./tools-focus.ts";
 import type { WordsSlip } from "./words-slip.ts";
 
@@ -99,8 +100,4 @@ export class BlockTools {
       ": a copy that is yours.",
     );
   }
-}
-
-function isBlank(block: Block): boolean {
-  return block.kind === "prose" && block.text.trim() === "";
 }

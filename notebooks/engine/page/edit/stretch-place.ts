@@ -37,17 +37,27 @@ export class StretchPlace {
   follow(notebook: Notebook): boolean {
     const more = notebook.blocks.length - this.#total;
     const before = this.index;
-    for (const at of [before, before + more]) {
-      this.index = at;
-      if (at >= 0 && this.textIn(notebook) === this.#text) return this.#note(notebook);
-    }
-    this.index = before;
+    const found = this.#placesIn(notebook).sort(
+      (a, b) => Math.abs(a - before) - Math.abs(b - before),
+    );
+    this.index = found[0] ?? before;
+    if (found.length > 0) return this.#note(notebook);
     if (more === 0 && this.span > 0) return this.#note(notebook);
     // Undoing may have made one block again of what had become several.
     const span = this.span + more;
     if (span < 1 || before + span > notebook.blocks.length || this.span === 1) return false;
     this.span = span;
     return this.#note(notebook);
+  }
+
+  /** Where the same words stand, whatever blank lines are around them. */
+  #placesIn(notebook: Notebook): number[] {
+    const [, body] = bodyOf(this.#text);
+    const last = notebook.blocks.length - this.span;
+    return Array.from({ length: Math.max(0, last + 1) }, (_, at) => at).filter((at) => {
+      const texts = notebook.blocks.slice(at, at + this.span).map(({ text }) => text);
+      return bodyOf(texts.join(""))[1] === body;
+    });
   }
 
   #note(notebook: Notebook): true {

@@ -1,7 +1,8 @@
-import { withBlockMoved, withBlockRemoved } from "../../document/index.ts";
 import type { Notebook } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";
+import { withBlockMoved, withBlockRemoved } from "./block-ops.ts";
+import { placeBeside } from "./block-place.ts";
 import { Field } from "./field.ts";
 import { keysInWords } from "./field-keys.ts";
 import { bodyOf, StretchPlace } from "./stretch-place.ts";
@@ -87,36 +88,36 @@ export class WordsSlip {
   }
 
   #acts(): HTMLElement {
-    const { place } = this;
-    const change = (make: (notebook: Notebook) => string, words: string, by: number) => {
-      const { main } = this.#context.book;
-      const to = place.index + by;
-      if (to < 0 || to >= main.blocks.length) return;
-      this.#context.editing.edit(new Map([[main.file, make(main)]]));
-      this.#context.say(words);
-    };
-    const move = (by: number, words: string) =>
-      change((main) => withBlockMoved(main, place.index, place.index + by), words, by);
     return el(
       "p",
       { class: "slipacts" },
-      button("Move up", () => move(-1, "Moved up."), { class: "lnk" }),
-      button("Move down", () => move(1, "Moved down."), { class: "lnk" }),
-      button(
-        "Take out",
-        () => {
-          const { index } = place;
-          this.#closed();
-          change(
-            (main) => withBlockRemoved(main, index),
-            "The words are taken out. Undo brings them back.",
-            0,
-          );
-          focusTools(index - 1);
-        },
-        { class: "lnk" },
-      ),
+      button("Move up", () => this.#move(-1), { class: "lnk" }),
+      button("Move down", () => this.#move(1), { class: "lnk" }),
+      button("Take out", () => this.#takeOut(), { class: "lnk" }),
     );
+  }
+
+  #move(by: -1 | 1): void {
+    const { main } = this.#context.book;
+    const { index } = this.place;
+    const to = placeBeside(main, index, by);
+    if (to === undefined) {
+      this.#context.say(
+        by < 0 ? "They stand at the top already." : "They stand at the end already.",
+      );
+      return;
+    }
+    this.#context.editing.edit(new Map([[main.file, withBlockMoved(main, index, to)]]));
+    this.#context.say(by < 0 ? "Moved up." : "Moved down.");
+  }
+
+  #takeOut(): void {
+    const { main } = this.#context.book;
+    const { index } = this.place;
+    this.#closed();
+    this.#context.editing.edit(new Map([[main.file, withBlockRemoved(main, index)]]));
+    this.#context.say("The words are taken out. Undo brings them back.");
+    focusTools(index - 1);
   }
 
   #firstLine({ blocks }: Notebook): number {

@@ -4,6 +4,7 @@ import { readNotebook, writeNotebook } from "../../../../notebooks/engine/docume
 import {
   freeName,
   idAt,
+  placeBeside,
   placeOf,
   withFormulaAt,
 } from "../../../../notebooks/engine/page/edit/block-place.ts";
@@ -62,6 +63,13 @@ describe("where a cell stands in its document", () => {
       false,
       "4",
     ]);
+  });
+
+  it("moving passes what says something, not blank lines", () => {
+    expect(placeBeside(twice, 5, -1)).toBe(3);
+    expect(placeBeside(twice, 1, 1)).toBe(3);
+    expect(placeBeside(twice, 5, 1)).toBeUndefined();
+    expect(placeBeside(twice, 0, -1)).toBeUndefined();
   });
 
   it("a new name is one that is free, used names counted", () => {
