@@ -1,8 +1,8 @@
 import type { CellId } from "../types/index.ts";
 import { fileAt, nameOfCell, partsOfPlace, type Scope } from "./place.ts";
 import type { EnteredValue, StateReason } from "./record-types.ts";
-import { type NewState, noteState, rewriteState } from "./states.ts";
-import type { Storage } from "./storage.ts";
+import { type NewState, noteStateIn, rewriteStateIn } from "./states.ts";
+import type { Step } from "./storage.ts";
 import { filesOf, storedContent } from "./stored-content.ts";
 
 /** The open notebook: whose earlier states take what can't stand. */
@@ -23,12 +23,12 @@ export interface AstrayWhen {
  * it went to before, that one is written again, so that typing on does not push out the others.
  */
 export async function textAstray(
-  storage: Storage,
+  step: Step,
   { place, text, state }: { place: string; text: string; state?: number | undefined },
   when: AstrayWhen,
 ): Promise<number | undefined> {
-  const { file, scope, files } = await homeOf(storage, place, when.open);
-  const content = await storedContent(storage, files, scope);
+  const { file, scope, files } = await homeOf(step, place, when.open);
+  const content = await storedContent(step, files, scope);
   const made: NewState = {
     ...content,
     main: scope.main,
@@ -37,17 +37,17 @@ export async function textAstray(
     why: when.why,
     texts: { ...content.texts, [file]: text },
   };
-  return state === undefined ? noteState(storage, made) : rewriteState(storage, state, made);
+  return state === undefined ? noteStateIn(step, made) : rewriteStateIn(step, state, made);
 }
 
 /** Puts what entries of one place held, before they were written over, among the earlier states. */
 export async function entriesAstray(
-  storage: Storage,
+  step: Step,
   { place, held }: { place: string; held: ReadonlyMap<CellId, EnteredValue | undefined> },
   when: AstrayWhen,
 ): Promise<number | undefined> {
-  const { file, scope, files } = await homeOf(storage, place, when.open);
-  const content = await storedContent(storage, files, scope);
+  const { file, scope, files } = await homeOf(step, place, when.open);
+  const content = await storedContent(step, files, scope);
   const entered = new Map(Object.entries(content.entered) as [CellId, EnteredValue][]);
   for (const [id, value] of held) {
     const own: CellId = `${file}#${nameOfCell(id)}`;
@@ -56,7 +56,7 @@ export async function entriesAstray(
   }
   const { main, apart } = scope;
   const { at, why } = when;
-  return noteState(storage, {
+  return noteStateIn(step, {
     ...content,
     main,
     apart,
@@ -67,13 +67,13 @@ export async function entriesAstray(
 }
 
 /** The notebook whose states a place belongs to: the open one where it has it, else its own. */
-async function homeOf(storage: Storage, place: string, open: OpenPlace | undefined) {
+async function homeOf(step: Step, place: string, open: OpenPlace | undefined) {
   const file = open && fileAt(place, open.scope);
   if (open && file !== undefined && open.files.includes(file)) return { ...open, file };
   const { main, file: own } = partsOfPlace(place);
   return {
     file: own,
     scope: { main, apart: true },
-    files: await filesOf(storage, main),
+    files: await filesOf(step, main),
   };
 }

@@ -6,14 +6,14 @@ import { good, type Outcome, refused } from "./outcome.ts";
 import { fileOfCell, isCarried, nameOfCell, placeOf, type Scope } from "./place.ts";
 import type { DocumentRecord, EnteredValue, Origin } from "./record-types.ts";
 import { type ReadRecord, readRecord } from "./records.ts";
-import type { Storage } from "./storage.ts";
+import type { Reading, Storage } from "./storage.ts";
 import { notKept, notWrittenOver } from "./words.ts";
 
 export const documentKey = (place: string) => `document:${place}`;
 
 /** One of the reader's own documents, or one that such a notebook carries. */
 export async function loadDocument(
-  storage: Storage,
+  storage: Reading,
   place: string,
 ): Promise<ReadRecord<DocumentRecord>> {
   return readRecord("document", await storage.get(documentKey(place)));

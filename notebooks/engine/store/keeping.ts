@@ -32,6 +32,12 @@ export interface KeeperOptions {
 }
 
 /**
+ * What came of writing: `left` may not be written over and is not tried again, but held in the
+ * journal; `failed` is tried again.
+ */
+type Came = "written" | "left" | "failed";
+
+/**
  * Keeps what is entered and written: a change is written at once, and what comes while it is being
  * written together after it. Entries go cell by cell into what is there, so that another tab's other
  * cells are left alone; a text only over the revision it was made from. A record from a newer
@@ -96,14 +102,14 @@ export class Keeper {
   async takeUp(): Promise<void> {
     for (const left of this.#options.journal?.leftBehind() ?? []) {
       const why = "left behind";
-      const failed = new Waiting(undefined);
+      const kept = new Waiting(undefined);
       for (const [place, changes] of byPlace(left.entries))
-        if (!(await this.#writeEntries(place, changes, why))) failed.addEntries(changes);
+        if ((await this.#writeEntries(place, changes, why)) !== "written") kept.addEntries(changes);
       for (const [place, text] of left.texts)
-        if (!(await this.#writeText(place, text, { why, writer: left.page })))
-          failed.addText(place, text);
-      if (failed.empty || this.#waiting.takeOver(failed)) left.done();
-      if (!failed.empty) this.#tryLater();
+        if ((await this.#writeText(place, text, { why, writer: left.page })) !== "written")
+          kept.addText(place, text);
+      if (kept.empty || this.#waiting.takeOver(kept)) left.done();
+      if (!kept.empty) this.#tryLater();
     }
   }
 
@@ -147,18 +153,19 @@ export class Keeper {
   async #writeAll(): Promise<boolean> {
     while (this.#waiting.more) {
       const { entries, texts } = this.#waiting.next();
-      let good = true;
+      const came: Came[] = [];
       for (const [place, changes] of byPlace(entries)) {
-        if (await this.#writeEntries(place, changes, "two tabs")) this.#waiting.wrote(changes);
-        else good = false;
+        const each = await this.#writeEntries(place, changes, "two tabs");
+        if (each === "written") this.#waiting.wrote(changes);
+        came.push(each);
       }
       for (const [place, text] of texts) {
         const writer = this.#options.journal?.page ?? "";
-        if (await this.#writeText(place, text, { why: "two tabs", writer }))
-          this.#waiting.wroteText(place, text);
-        else good = false;
+        const each = await this.#writeText(place, text, { why: "two tabs", writer });
+        if (each === "written") this.#waiting.wroteText(place, text);
+        came.push(each);
       }
-      if (!good) {
+      if (came.includes("failed")) {
         this.#waiting.again();
         this.#tryLater();
         return false;
@@ -179,23 +186,27 @@ export class Keeper {
     });
   }
 
-  /** Gives false where it failed and must be tried again. */
-  async #writeEntries(place: string, changes: Changes, why: StateReason): Promise<boolean> {
+  async #writeEntries(place: string, changes: Changes, why: StateReason): Promise<Came> {
     try {
-      const { left, before } = await writeEntries(this.#storage, place, changes);
+      const { left, held } = await this.#storage.together(async (step) => {
+        const { left, before } = await writeEntries(step, place, changes);
+        const held = this.#unseen(changes, before, why);
+        const when = { at: this.#options.now(), why, open: this.#open };
+        if (held.size > 0) await entriesAstray(step, { place, held }, when);
+        return { left, held };
+      });
       if (left !== undefined) {
         this.#trouble(left);
-        return true;
+        return "left";
       }
+      for (const [id, value] of changes) this.#seen?.set(id, value);
       const cells = [...changes].map(([id, value]) => [nameOfCell(id), value ?? null] as const);
       this.#others.changed({ what: "entered", place, cells: Object.fromEntries(cells) });
-      const held = this.#unseen(changes, before, why);
-      for (const [id, value] of changes) this.#seen?.set(id, value);
-      if (held.size > 0) await this.#keepTypedOver(place, held, why);
-      return true;
+      if (held.size > 0 && why === "two tabs")
+        this.#trouble(typedOver([...held.keys()].map(nameOfCell)));
+      return "written";
     } catch (error) {
-      this.#failed(error);
-      return false;
+      return this.#failed(error);
     }
   }
 
@@ -211,38 +222,33 @@ export class Keeper {
     );
   }
 
-  async #keepTypedOver(place: string, held: Changes, why: StateReason): Promise<void> {
-    const when = { at: this.#options.now(), why, open: this.#open };
-    await entriesAstray(this.#storage, { place, held }, when);
-    if (why === "two tabs") this.#trouble(typedOver([...held.keys()].map(nameOfCell)));
-  }
-
   async #writeText(
     place: string,
     text: UnsafeText,
     { why, writer }: { readonly why: StateReason; readonly writer: string },
-  ): Promise<boolean> {
+  ): Promise<Came> {
     try {
-      const came = await writeText(this.#storage, place, { ...text, writer });
+      const { came, state } = await this.#storage.together(async (step) => {
+        const came = await writeText(step, place, { ...text, writer });
+        if (came.is === "written") return { came, state: undefined };
+        const astray = { place, text: text.text, state: this.#astray.get(place) };
+        const when = { at: this.#options.now(), why, open: this.#open };
+        return { came, state: await textAstray(step, astray, when) };
+      });
       if (came.is === "written") {
-        const { record } = came;
-        this.#revisions.set(place, record.revision);
+        const { text: stored, title, revision } = came.record;
+        this.#revisions.set(place, revision);
         this.#astray.delete(place);
-        const { title, revision } = record;
-        this.#others.changed({ what: "text", place, text: record.text, title, revision });
-        return true;
+        this.#others.changed({ what: "text", place, text: stored, title, revision });
+        return "written";
       }
-      const known = this.#astray.has(place);
-      const state = this.#astray.get(place);
-      const when = { at: this.#options.now(), why, open: this.#open };
-      const number = await textAstray(this.#storage, { place, text: text.text, state }, when);
-      this.#astray.set(place, number);
-      if (!known) this.#trouble(textElsewhere(place, came, why));
-      if (came.is === "overtaken" && !known) this.#options.stands?.(came.stands);
-      return true;
+      const isNews = !this.#astray.has(place);
+      this.#astray.set(place, state);
+      if (isNews) this.#trouble(textElsewhere(place, came, { why, isKept: state !== undefined }));
+      if (isNews && came.is === "overtaken") this.#options.stands?.(came.stands);
+      return state === undefined ? "left" : "written";
     } catch (error) {
-      this.#failed(error);
-      return false;
+      return this.#failed(error);
     }
   }
 
@@ -250,9 +256,10 @@ export class Keeper {
     return this.#seen ? { scope: this.#scope, files: this.#files } : undefined;
   }
 
-  #failed(error: unknown): void {
+  #failed(error: unknown): Came {
     this.#troubled = true;
     this.#trouble(notKept(error));
     if (!this.#waiting.held) this.#trouble(journalFull);
+    return "failed";
   }
 }

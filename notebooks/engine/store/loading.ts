@@ -2,14 +2,14 @@ import type { CellId, Entered } from "../types/index.ts";
 import { placeOf, type Scope } from "./place.ts";
 import type { EnteredRecord, EnteredValue } from "./record-types.ts";
 import { type ReadRecord, readRecord } from "./records.ts";
-import type { Storage } from "./storage.ts";
+import type { Reading } from "./storage.ts";
 import { notWrittenOver } from "./words.ts";
 
 export const enteredKey = (place: string) => `entered:${place}`;
 
 /** What is kept of the entries and tables of one place. */
 export async function loadEntered(
-  storage: Storage,
+  storage: Reading,
   place: string,
 ): Promise<ReadRecord<EnteredRecord>> {
   return readRecord("entered", await storage.get(enteredKey(place)));
@@ -21,7 +21,7 @@ export async function loadEntered(
  * @param scope whose entries they are; by default the reader's own garden's
  */
 export async function loadAllEntered(
-  storage: Storage,
+  storage: Reading,
   files: readonly string[],
   scope: Scope = { main: files[0] ?? "", apart: false },
 ): Promise<{ readonly entered: Entered; readonly troubles: readonly string[] }> {

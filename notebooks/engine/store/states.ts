@@ -74,18 +74,16 @@ export async function noteStateIn(step: Step, state: NewState): Promise<number |
 }
 
 /** Puts other content into a state that is listed; where it is not listed any more, into a new one. */
-export function rewriteState(
-  storage: Storage,
+export async function rewriteStateIn(
+  step: Step,
   number: number,
   state: NewState,
 ): Promise<number | undefined> {
   const { main } = state;
-  return storage.together(async (step) => {
-    const index = await indexOf(step, main);
-    if (!index?.states.some((listed) => listed.number === number)) return noteStateIn(step, state);
-    await step.put(stateKey(main, number), { ...state, kind: "state", version: 1, number });
-    return number;
-  });
+  const index = await indexOf(step, main);
+  if (!index?.states.some((listed) => listed.number === number)) return noteStateIn(step, state);
+  await step.put(stateKey(main, number), { ...state, kind: "state", version: 1, number });
+  return number;
 }
 
 /** The index of a notebook's states, empty where there is none; undefined where it may not be written over. */

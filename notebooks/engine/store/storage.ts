@@ -2,8 +2,7 @@
  * What keeping needs of the world: texts and plain records by key. The page passes one made over
  * IndexedDB; tests pass one made over a map.
  */
-export interface Storage {
-  get(key: string): Promise<unknown>;
+export interface Storage extends Reading {
   /** Reads, changes and writes in one step that nobody else can come between; undefined leaves it as it is. */
   change(key: string, update: (before: unknown) => unknown): Promise<void>;
   /**
@@ -11,17 +10,20 @@ export interface Storage {
    * for the step's own promises only.
    */
   together<T>(act: (step: Step) => Promise<T>): Promise<T>;
-  keys(): Promise<readonly string[]>;
   /** Asks that what is kept is not cleared away when room runs short; absent where nobody can be asked. */
   last?(): void;
 }
 
-/** What may be done in one step. */
-export interface Step {
+/** What only reads needs of a storage, or of one step. */
+export interface Reading {
   get(key: string): Promise<unknown>;
+  keys(): Promise<readonly string[]>;
+}
+
+/** What may be done in one step. */
+export interface Step extends Reading {
   put(key: string, record: unknown): Promise<void>;
   remove(key: string): Promise<void>;
-  keys(): Promise<readonly string[]>;
 }
 
 /** A storage that lasts as long as the page: where nothing better can be had, and in tests. */

@@ -3,11 +3,11 @@ import { readKey } from "./keys.ts";
 import { loadAllEntered } from "./loading.ts";
 import { partsOfPlace, placeOf, type Scope } from "./place.ts";
 import type { StateContent } from "./record-types.ts";
-import type { Storage } from "./storage.ts";
+import type { Reading } from "./storage.ts";
 
 /** What is kept of these files now, as a state holds it. */
 export async function storedContent(
-  storage: Storage,
+  storage: Reading,
   files: readonly string[],
   scope: Scope,
 ): Promise<StateContent> {
@@ -21,7 +21,7 @@ export async function storedContent(
 }
 
 /** A notebook's own file and those it carries, as far as anything is kept of them. */
-export async function filesOf(storage: Storage, main: string): Promise<readonly string[]> {
+export async function filesOf(storage: Reading, main: string): Promise<readonly string[]> {
   const files = new Set([main]);
   for (const key of await storage.keys()) {
     const parts = readKey(key);

@@ -26,10 +26,9 @@ export function notWrittenOver(
   place: string,
   read: Extract<ReadRecord<unknown>, { readonly is: "newer" | "broken" }>,
 ): string {
-  const left = "It is left as it is; what you type now is not kept";
   const why =
     read.is === "newer" ? "was written by a newer version of this workbook" : "can't be read";
-  return `What is kept for ${place} ${why}. ${left}: save the notebook as a file to keep it.`;
+  return `What is kept for ${place} ${why}. It is left as it is, and what you type now is held apart: save the notebook as a file to be sure of it.`;
 }
 
 /** Says that another tab's text stands, or that a document can't be written, and where ours is. */
@@ -39,14 +38,17 @@ export function textElsewhere(
     | { readonly is: "overtaken" }
     | { readonly is: "removed" }
     | { readonly is: "left"; readonly words: string },
-  why: string,
+  { why, isKept }: { readonly why: string; readonly isKept: boolean },
 ): string {
-  const here = why === "left behind" ? "What was written last" : "What you wrote here";
+  const ours = why === "left behind" ? "What was written last" : "What you wrote here";
+  const where = isKept
+    ? `${ours} is kept too, among the earlier states.`
+    : `${ours} is only on this page: save it as a file now.`;
   if (came.is === "overtaken")
-    return `${place} was changed in another tab as well: that text stands. ${here} is kept too, among the earlier states.`;
-  if (came.is === "removed")
-    return `${place} was removed in another tab. ${here} is kept among its earlier states; save it as a file to be sure.`;
-  return `${came.words} ${here} is also among the earlier states.`;
+    return `${place} was changed in another tab as well: that text stands. ${where}`;
+  return came.is === "removed"
+    ? `${place} was removed in another tab. ${where}`
+    : `${came.words} ${where}`;
 }
 
 /** Says that what was typed here stands over what another tab had typed. */

@@ -3,7 +3,7 @@ import { enteredKey } from "./loading.ts";
 import { fileOfCell, nameOfCell } from "./place.ts";
 import type { EnteredRecord, EnteredValue } from "./record-types.ts";
 import { readRecord } from "./records.ts";
-import type { Storage } from "./storage.ts";
+import type { Step } from "./storage.ts";
 import { notWrittenOver } from "./words.ts";
 
 /** Entries by place and name; undefined is a default again. */
@@ -32,26 +32,27 @@ export function byPlace(changes: Changes): ReadonlyMap<string, Changes> {
  * record of a newer version, or one that can't be read, is never written over.
  */
 export async function writeEntries(
-  storage: Storage,
+  step: Step,
   place: string,
   changes: Changes,
 ): Promise<WrittenEntries> {
-  let written: WrittenEntries = { before: new Map() };
-  await storage.change(enteredKey(place), (stored): EnteredRecord | undefined => {
-    const read = readRecord("entered", stored);
-    if (read.is === "newer" || read.is === "broken") {
-      written = { left: notWrittenOver(place, read), before: new Map() };
-      return undefined;
-    }
-    const cells = new Map(Object.entries(read.is === "record" ? read.record.cells : {}));
-    written = { before: new Map([...changes.keys()].map((id) => [id, cells.get(nameOfCell(id))])) };
-    for (const [id, value] of changes) {
-      if (value === undefined) cells.delete(nameOfCell(id));
-      else cells.set(nameOfCell(id), value);
-    }
-    return { kind: "entered", version: 1, file: place, cells: Object.fromEntries(cells) };
-  });
-  return written;
+  const read = readRecord("entered", await step.get(enteredKey(place)));
+  if (read.is === "newer" || read.is === "broken")
+    return { left: notWrittenOver(place, read), before: new Map() };
+  const cells = new Map(Object.entries(read.is === "record" ? read.record.cells : {}));
+  const before = new Map([...changes.keys()].map((id) => [id, cells.get(nameOfCell(id))] as const));
+  for (const [id, value] of changes) {
+    if (value === undefined) cells.delete(nameOfCell(id));
+    else cells.set(nameOfCell(id), value);
+  }
+  const record: EnteredRecord = {
+    kind: "entered",
+    version: 1,
+    file: place,
+    cells: Object.fromEntries(cells),
+  };
+  await step.put(enteredKey(place), record);
+  return { before };
 }
 
 /** Whether an entry or a table holds the same. */

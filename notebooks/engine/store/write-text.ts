@@ -2,7 +2,7 @@ import { documentKey } from "./documents.ts";
 import type { UnsafeText } from "./journal.ts";
 import type { DocumentRecord } from "./record-types.ts";
 import { readRecord } from "./records.ts";
-import type { Storage } from "./storage.ts";
+import type { Step } from "./storage.ts";
 import { notWrittenOver } from "./words.ts";
 
 /** What came of writing a text over the revision it was made from. */
@@ -21,32 +21,18 @@ export type WrittenText =
  * @param writer a name that no other open page has
  */
 export async function writeText(
-  storage: Storage,
+  step: Step,
   place: string,
   { text, title, revision, changed, writer }: UnsafeText & { readonly writer: string },
 ): Promise<WrittenText> {
-  let came: WrittenText = { is: "removed" };
-  await storage.change(documentKey(place), (before): DocumentRecord | undefined => {
-    const read = readRecord("document", before);
-    if (read.is === "absent") {
-      came = { is: "removed" };
-      return undefined;
-    }
-    if (read.is !== "record") {
-      came = { is: "left", words: notWrittenOver(place, read) };
-      return undefined;
-    }
-    const there = read.record;
-    const same = there.text === text;
-    if (!same && there.revision !== revision && there.writer !== writer) {
-      came = { is: "overtaken", stands: there };
-      return undefined;
-    }
-    const record = same
-      ? there
-      : { ...there, text, title, changed, writer, revision: there.revision + 1 };
-    came = { is: "written", record };
-    return same ? undefined : record;
-  });
-  return came;
+  const read = readRecord("document", await step.get(documentKey(place)));
+  if (read.is === "absent") return { is: "removed" };
+  if (read.is !== "record") return { is: "left", words: notWrittenOver(place, read) };
+  const there = read.record;
+  if (there.text === text) return { is: "written", record: there };
+  const isOurs = writer !== "" && there.writer === writer;
+  if (there.revision !== revision && !isOurs) return { is: "overtaken", stands: there };
+  const record = { ...there, text, title, changed, writer, revision: there.revision + 1 };
+  await step.put(documentKey(place), record);
+  return { is: "written", record };
 }

@@ -3,32 +3,11 @@ import {
   Keeper,
   loadAllEntered,
   memoryStorage,
-  type Storage,
   textJournal,
 } from "../../../notebooks/engine/store/index.ts";
-
-/** A `localStorage` over a map. */
-function textStore() {
-  const held = new Map<string, string>();
-  return {
-    held,
-    get length() {
-      return held.size;
-    },
-    key: (at: number) => [...held.keys()][at] ?? null,
-    getItem: (key: string) => held.get(key) ?? null,
-    setItem: (key: string, text: string) => void held.set(key, text),
-    removeItem: (key: string) => void held.delete(key),
-  };
-}
-
-/** A storage whose writes never end, as when the page is closed meanwhile. */
-function neverWrites(): Storage {
-  return { ...memoryStorage(), change: () => new Promise<void>(() => undefined) };
-}
+import { failing, full, neverWrites, now, textStore } from "./worlds.ts";
 
 const quiet = () => undefined;
-const now = () => "2026-04-25T14:05:00.000Z";
 
 describe("the journal", () => {
   it("brings back what a page that ended had not written", async () => {
@@ -66,8 +45,10 @@ describe("the journal", () => {
       "a.md#size",
       undefined,
     );
-    const full: Storage = { ...storage, change: () => Promise.reject(new Error("full")) };
-    await new Keeper(full, quiet, { journal: textJournal(texts, "second"), now }).takeUp();
+    await new Keeper(failing(storage, full), quiet, {
+      journal: textJournal(texts, "second"),
+      now,
+    }).takeUp();
     expect(texts.held.size).toBe(1);
     await new Keeper(storage, quiet, { journal: textJournal(texts, "third"), now }).takeUp();
     expect((await loadAllEntered(storage, ["a.md"])).entered).toEqual({});

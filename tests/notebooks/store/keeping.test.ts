@@ -7,6 +7,7 @@ import {
   readRecord,
   type Storage,
 } from "../../../notebooks/engine/store/index.ts";
+import { failing, now } from "./worlds.ts";
 
 const table = {
   kind: "table" as const,
@@ -15,8 +16,6 @@ const table = {
   rows: [["1", "8 ft"]],
   decimal: "." as const,
 };
-
-const now = () => "2026-04-25T14:05:00.000Z";
 
 function keeper(storage: Storage) {
   const troubles: string[] = [];
@@ -40,9 +39,9 @@ describe("Keeper", () => {
     let writes = 0;
     const storage: Storage = {
       ...good,
-      change(key, update) {
+      together(act) {
         writes += 1;
-        return good.change(key, update);
+        return good.together(act);
       },
     };
     const keep = new Keeper(storage, () => {}, { now });
@@ -101,11 +100,7 @@ describe("Keeper", () => {
   it("says when nothing can be kept, and tries again with the next change", async () => {
     const good = memoryStorage();
     let full = true;
-    const storage: Storage = {
-      ...good,
-      change: (key, update) =>
-        full ? Promise.reject(new Error("the disk is full")) : good.change(key, update),
-    };
+    const storage = failing(good, () => (full ? new Error("the disk is full") : undefined));
     const { keep, troubles } = keeper(storage);
     keep.keep("rebuild.md#kerf", "1/4");
     await keep.flush();
