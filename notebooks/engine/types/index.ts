@@ -4,5 +4,6 @@ export type * from "./host.ts";
 export type * from "./messages.ts";
 export type * from "./notebook.ts";
 export type * from "./problem.ts";
+export type * from "./reference.ts";
 export type * from "./shown.ts";
 export type * from "./table-text.ts";
