@@ -1,21 +1,17 @@
-import type { AnyNode } from "acorn";
 import { wrongName } from "../document/index.ts";
 import type { CellBlock, DocumentProblem, DocumentProblemCode } from "../types/index.ts";
-import { freeNames } from "./free-names.ts";
-import { chanceRefused, importRefused } from "./language.ts";
-import { type ParsedCell, parseCell, tooDeep, tooDeepWords } from "./parse-cell.ts";
+import { tooDeep, tooDeepWords } from "./parse-cell.ts";
 import { type Placer, placerFor } from "./places.ts";
 import type { CompiledCell } from "./program.ts";
+import type { ReadFormula } from "./read-formula.ts";
 import { type Naming, resolve } from "./resolve.ts";
-import { rewriteOperators } from "./rewrite.ts";
 import type { Placed, Scope } from "./scope.ts";
-import { walk } from "./tree.ts";
 
 /** Makes one cell ready; what is wrong with it alone is its problem. */
 export function compileCell(
   placed: Placed,
   scope: Scope,
-  names: ReadonlySet<string>,
+  { names, readFormula }: Pick<Compiling, "names" | "readFormula">,
 ): CompiledCell {
   const { block } = placed;
   const { file } = scope.notebook;
@@ -23,7 +19,7 @@ export function compileCell(
   const cell = blank(placed, file);
   if (block.kind === "table") return wrong ? { ...cell, problem: wrong } : cell;
   const place = placerFor(block);
-  const compiled = compileSafely(block, { scope, names, place });
+  const compiled = compileSafely(block, { scope, names, place, readFormula });
   const problem = wrong ?? compiled.problem;
   return { ...cell, ...compiled, ...(problem ? { problem } : {}) };
 }
@@ -56,6 +52,10 @@ function wronglyNamed({ block, twins }: Placed, file: string): DocumentProblem |
   return { ...base, code: "defined-twice", message };
 }
 
+interface Compiling extends Naming {
+  readonly readFormula: (formula: string) => ReadFormula;
+}
+
 type Compiled = Pick<
   CompiledCell,
   "takes" | "inputs" | "body" | "expression" | "async" | "generator" | "namesUsed" | "problem"
@@ -72,7 +72,7 @@ const nothing: Compiled = {
 };
 
 /** A formula that could be parsed may yet be too deep for the steps after it. */
-function compileSafely(block: CellBlock, naming: Naming): Compiled {
+function compileSafely(block: CellBlock, naming: Compiling): Compiled {
   try {
     return compileFormula(block, naming);
   } catch (error) {
@@ -86,8 +86,8 @@ function compileSafely(block: CellBlock, naming: Naming): Compiled {
   }
 }
 
-function compileFormula(block: CellBlock, naming: Naming): Compiled {
-  const { place, scope } = naming;
+function compileFormula(block: CellBlock, naming: Compiling): Compiled {
+  const { place, scope, readFormula } = naming;
   const fail = (code: DocumentProblemCode, start: number, message: string): Compiled => ({
     ...nothing,
     problem: problemAt(
@@ -99,42 +99,22 @@ function compileFormula(block: CellBlock, naming: Naming): Compiled {
   if (block.formula.trim() === "") {
     return fail("syntax", 0, `${block.name} is empty: write a formula, as in \`2 * 3\`.`);
   }
-  const parsed = parseCell(block.formula);
-  if (!("program" in parsed)) {
+  const read = readFormula(block.formula);
+  if ("unreadable" in read) {
+    const { at, words } = read.unreadable;
     return fail(
       "syntax",
-      parsed.at,
-      `The formula of ${block.name} can't be read: ${parsed.words}. Mend it here.`,
+      at,
+      `The formula of ${block.name} can't be read: ${words}. Mend it here.`,
     );
   }
-  const refused = refusedIn(parsed.root, parsed.offset);
-  if (refused) return fail("not-allowed", refused.at, refused.words);
-  const resolved = resolve(freeNames(parsed), naming);
-  const rewritten = rewriteOperators(block.formula, parsed);
-  if (rewritten.refusedAt !== undefined) {
-    return fail(
-      "syntax",
-      rewritten.refusedAt,
-      `What is changed here is worked out by a call: keep it in a name first, then write \`a.b = a.b + c\`.`,
-    );
+  if ("refused" in read) {
+    const { code, at, words } = read.refused;
+    return fail(code, at, words);
   }
-  const operators = [...rewritten.operators].map(([name, operator]) => ({
-    name,
-    from: { operator },
-  }));
-  return {
-    ...resolved,
-    inputs: [...resolved.inputs, ...operators],
-    body: bodyOf(rewritten.text.toString(), parsed),
-    expression: parsed.expression,
-    async: parsed.async,
-    generator: parsed.generator,
-  };
-}
-
-/** The formula's first line is the body's first, so that lines in a thrown error can be placed. */
-function bodyOf(text: string, { expression }: ParsedCell): string {
-  return expression ? `"use strict";return (${text}\n)` : `"use strict";${text}\n`;
+  const { free, operators, ...compiled } = read;
+  const resolved = resolve(free, naming);
+  return { ...resolved, ...compiled, inputs: [...resolved.inputs, ...operators] };
 }
 
 function problemAt(
@@ -144,24 +124,4 @@ function problemAt(
 ): DocumentProblem {
   const { line, column } = place({ start });
   return { code, file, line, column, names: [name], message };
-}
-
-function refusedIn(root: AnyNode, offset: number): { at: number; words: string } | undefined {
-  let found: { at: number; words: string } | undefined;
-  walk(root, (node) => {
-    if (found) return false;
-    const at = node.start - offset;
-    if (node.type === "ImportExpression" || node.type === "MetaProperty")
-      found = { at, words: importRefused };
-    if (node.type === "MemberExpression" && isMathRandom(node.object, node.property))
-      found = { at, words: chanceRefused };
-    return undefined;
-  });
-  return found;
-}
-
-function isMathRandom(object: AnyNode, property: AnyNode): boolean {
-  if (object.type !== "Identifier" || object.name !== "Math") return false;
-  if (property.type === "Identifier") return property.name === "random";
-  return property.type === "Literal" && property.value === "random";
 }

@@ -4,6 +4,7 @@ import { fileCycles } from "./file-cycles.ts";
 import { languageNames } from "./language.ts";
 import { orderOf } from "./order.ts";
 import type { CompiledCell, Program } from "./program.ts";
+import { FormulaReader } from "./read-formula.ts";
 import { type Scope, scopesOf } from "./scope.ts";
 import { wayRound } from "./ways.ts";
 
@@ -14,12 +15,21 @@ export interface ToCompile {
   readonly documents: ReadonlyMap<string, Notebook>;
   /** Names handed to cells. */
   readonly names: ReadonlySet<string>;
+  /** Kept from one compiling to the next, it spares formulas that were not edited. */
+  readonly reader?: FormulaReader;
 }
 
 /** Makes a notebook ready to run. What is wrong is a problem of a cell or of the program, never thrown. */
-export function compileNotebook({ main, documents, names }: ToCompile): Program {
+export function compileNotebook({
+  main,
+  documents,
+  names,
+  reader = new FormulaReader(),
+}: ToCompile): Program {
+  reader.begin();
   const scopes = scopesOf(documents, fileCycles(documents));
-  const compiled = neededCells(main, scopes, names);
+  const readFormula = (formula: string) => reader.read(formula);
+  const compiled = neededCells(main, scopes, { names, readFormula });
   const takesOf = (id: CellId): readonly CellId[] => compiled.get(id)?.takes ?? [];
   const { ordered, circular } = orderOf(compiled.keys(), takesOf);
   const cells = ordered.flatMap((id) => {
@@ -43,7 +53,7 @@ export function compileNotebook({ main, documents, names }: ToCompile): Program 
 function neededCells(
   main: string,
   scopes: ReadonlyMap<string, Scope>,
-  names: ReadonlySet<string>,
+  compiling: Parameters<typeof compileCell>[2],
 ): ReadonlyMap<CellId, CompiledCell> {
   const places = new Map(
     [...scopes.values()].flatMap((scope) =>
@@ -60,7 +70,7 @@ function neededCells(
   for (const id of waiting) {
     const place = places.get(id);
     if (compiled.has(id) || place === undefined) continue;
-    const cell = compileCell(place.placed, place.scope, names);
+    const cell = compileCell(place.placed, place.scope, compiling);
     compiled.set(id, cell);
     waiting.push(...cell.takes);
   }

@@ -8,4 +8,5 @@ export type {
   NameUsed,
   Program,
 } from "./program.ts";
+export { FormulaReader } from "./read-formula.ts";
 export { sumPaths, sumText } from "./sum.ts";

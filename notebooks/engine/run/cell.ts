@@ -5,7 +5,8 @@ import type { Run } from "./long-work.ts";
 
 /** What a session knows of a cell as its values come and go. */
 export interface LiveCell {
-  readonly cell: CompiledCell;
+  /** As it was compiled last: an edit elsewhere may move it in the document. */
+  cell: CompiledCell;
   /** Cells that name it. */
   readonly gives: Set<CellId>;
   /** The key of the formula, and that of the value, in the graph; one and the same for a table. */
@@ -29,11 +30,29 @@ export interface LiveCell {
   reused: boolean;
 }
 
-/** The program's cells, alive, in its order. */
-export function liveCells({ cells }: Program): ReadonlyMap<CellId, LiveCell> {
-  const live = new Map(cells.map((cell) => [cell.id, liveCell(cell)]));
+/**
+ * The program's cells, alive, in its order. Cells that were alive before stay the very same, with
+ * all that is known of them.
+ */
+export function liveCells(
+  { cells }: Program,
+  before: ReadonlyMap<CellId, LiveCell> = new Map(),
+): Map<CellId, LiveCell> {
+  const live = new Map(cells.map((cell) => [cell.id, before.get(cell.id) ?? liveCell(cell)]));
+  for (const { gives } of live.values()) gives.clear();
   for (const cell of cells) for (const taken of cell.takes) live.get(taken)?.gives.add(cell.id);
   return live;
+}
+
+/** Whether two compilings of a cell run the same: where it stands in the document does not count. */
+export function runsTheSame(one: CompiledCell, other: CompiledCell): boolean {
+  return runningPart(one) === runningPart(other);
+}
+
+function runningPart(cell: CompiledCell): string {
+  const { what, problem, body, expression, async, generator, inputs, csv } = cell;
+  if (problem !== undefined) return what;
+  return JSON.stringify([what, body, expression, async, generator, inputs, csv]);
 }
 
 function liveCell(cell: CompiledCell): LiveCell {

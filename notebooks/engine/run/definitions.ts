@@ -1,3 +1,4 @@
+import type { CompiledCell } from "../compile/index.ts";
 import type { CellId, Entered, Host, Surroundings } from "../types/index.ts";
 import type { LiveCell } from "./cell.ts";
 import { isEntry, readEntry, readTable } from "./entries.ts";
@@ -43,12 +44,17 @@ export class Definitions {
   }
 
   cell(live: LiveCell): void {
-    if (live.cell.what === "table" && live.cell.problem === undefined) {
+    if (isReadTable(live.cell)) {
       this.table(live);
       return;
     }
     this.formula(live);
     this.value(live);
+  }
+
+  /** Takes a cell out of the graph. */
+  remove({ keys }: LiveCell): void {
+    for (const key of Object.values(keys)) this.#context.graph.remove(key);
   }
 
   table({ cell, keys }: LiveCell): void {
@@ -131,4 +137,9 @@ export class Definitions {
       return "library" in from ? notingReadings(fixed, readings) : fixed;
     });
   }
+}
+
+/** Whether all there is of a cell is a table to be read: it has no formula in the graph. */
+export function isReadTable({ what, problem }: CompiledCell): boolean {
+  return what === "table" && problem === undefined;
 }

@@ -1,4 +1,4 @@
-import type { Program } from "../compile/index.ts";
+import type { CompiledCell, Program } from "../compile/index.ts";
 import type {
   CellId,
   CellState,
@@ -8,8 +8,8 @@ import type {
   Surroundings,
   Units,
 } from "../types/index.ts";
-import { failed, type LiveCell, liveCells, orderOf, tookValue } from "./cell.ts";
-import { Definitions } from "./definitions.ts";
+import { failed, type LiveCell, liveCells, orderOf, runsTheSame, tookValue } from "./cell.ts";
+import { Definitions, isReadTable } from "./definitions.ts";
 import { createGraph, type Graph, type GraphEvents } from "./graph.ts";
 import { outlineOf } from "./outline.ts";
 import { Reporter } from "./report.ts";
@@ -20,8 +20,6 @@ export interface SessionOptions {
   readonly program: Program;
   readonly entered?: Entered;
   readonly surroundings: Surroundings;
-  /** The turn it begins with. Default 0. */
-  readonly turn?: number;
   /**
    * As on the command line: a bad row makes its table, and all that needs it, an error, instead of
    * being left out. Default no.
@@ -45,6 +43,7 @@ export interface SessionOptions {
 
 /** A notebook that is open: its cells with their values, kept up to date as entries change. */
 export interface Session {
+  /** As of the last edit. */
   readonly outline: readonly OutlineCell[];
   /** Takes over what was typed. `turn` is given back with what follows from it. */
   enter(changes: Entered, turn?: number): void;
@@ -53,6 +52,13 @@ export interface Session {
   setUnits(units: Units, turn?: number): void;
   /** An ISO date. */
   setToday(today: string, turn?: number): void;
+  /**
+   * Goes on with an edited program: cells that run as before keep their values, their entries and
+   * their long work; only what was edited, and what rests on it, is worked out anew.
+   *
+   * @param entered all that is entered now
+   */
+  edit(program: Program, entered: Entered, turn?: number): void;
   /**
    * Ends the long work of these cells, or of all. The best result so far stands as if it were the
    * final one; a cell that has none yet has an error until something changes.
@@ -80,9 +86,10 @@ export function createSession(options: SessionOptions): Session {
 }
 
 class LiveSession implements Session {
-  readonly outline: readonly OutlineCell[];
+  outline: readonly OutlineCell[];
   readonly #options: SessionOptions;
-  readonly #cells: ReadonlyMap<CellId, LiveCell>;
+  /** The very same map for as long as the session lives: its parts hold on to it. */
+  readonly #cells: Map<CellId, LiveCell>;
   readonly #byKey = new Map<string, LiveCell>();
   readonly #entered = new Map<CellId, Entered[CellId]>();
   readonly #graph: Graph;
@@ -90,18 +97,15 @@ class LiveSession implements Session {
   readonly #reporter: Reporter;
   readonly #rest: Rest;
   #surroundings: Surroundings;
-  #turn: number;
+  #turn = 0;
 
   constructor(options: SessionOptions) {
     const { host, program, entered = {}, strict = false, wait = timer } = options;
     this.#options = options;
-    this.#turn = options.turn ?? 0;
     this.#surroundings = options.surroundings;
     for (const [id, value] of Object.entries(entered)) this.#entered.set(id as CellId, value);
     this.#cells = liveCells(program);
-    for (const live of this.#cells.values()) {
-      for (const key of Object.values(live.keys)) this.#byKey.set(key, live);
-    }
+    for (const live of this.#cells.values()) this.#index(live);
     this.outline = outlineOf(program.cells, host);
     this.#reporter = new Reporter(this.#cells, host, strict);
     this.#graph = createGraph(this.#graphEvents(), wait);
@@ -145,6 +149,10 @@ class LiveSession implements Session {
     definitions.surroundings("today");
     for (const live of this.#cells.values()) definitions.cell(live);
     return definitions;
+  }
+
+  #index(live: LiveCell): void {
+    for (const key of Object.values(live.keys)) this.#byKey.set(key, live);
   }
 
   #started(key: string): void {
@@ -226,6 +234,61 @@ class LiveSession implements Session {
     });
   }
 
+  edit(program: Program, entered: Entered, turn = this.#turn + 1): void {
+    this.#inTurn(turn, () => {
+      const before = new Map(this.#cells);
+      const now = liveCells(program, before);
+      this.#cells.clear();
+      for (const [id, live] of now) this.#cells.set(id, live);
+      this.outline = outlineOf(program.cells, this.#options.host);
+      for (const [id, live] of before) if (!now.has(id)) this.#takeOut(live);
+      for (const cell of program.cells) this.#takeIn(cell, before.get(cell.id));
+      this.#enterAll(entered, before);
+    });
+  }
+
+  #takeOut(live: LiveCell): void {
+    this.#clear(live);
+    for (const key of Object.values(live.keys)) this.#byKey.delete(key);
+  }
+
+  /** Takes it out of the graph, with all that its formula has made. */
+  #clear(live: LiveCell): void {
+    live.run?.end();
+    live.run = undefined;
+    live.entry = undefined;
+    live.readings = [];
+    for (const key of [...live.pending]) this.#rest.ended(live, key);
+    this.#definitions.remove(live);
+  }
+
+  #takeIn(cell: CompiledCell, before: LiveCell | undefined): void {
+    const live = this.#cells.get(cell.id);
+    if (live === undefined) return;
+    if (before === undefined) {
+      this.#index(live);
+      this.#definitions.cell(live);
+      return;
+    }
+    const old = before.cell;
+    live.cell = cell;
+    // Its line, its hints or a title it takes may be others, though it runs the same.
+    live.changed = true;
+    if (runsTheSame(old, cell)) return;
+    if (isReadTable(old) !== isReadTable(cell)) this.#clear(live);
+    this.#definitions.cell(live);
+  }
+
+  /** Reads again where something else is entered than was. */
+  #enterAll(entered: Entered, before: ReadonlyMap<CellId, LiveCell>): void {
+    const was = new Map(this.#entered);
+    this.#entered.clear();
+    for (const [id, value] of Object.entries(entered) as [CellId, Entered[CellId]][])
+      this.#entered.set(id, value);
+    for (const id of new Set([...was.keys(), ...this.#entered.keys()]))
+      if (before.has(id) && !sameEntered(was.get(id), this.#entered.get(id))) this.#readAgain(id);
+  }
+
   stop(cells: readonly CellId[] = [...this.#cells.keys()]): void {
     for (const id of cells) {
       const live = this.#cells.get(id);
@@ -275,6 +338,15 @@ class LiveSession implements Session {
 const { setTimeout: later } = globalThis as unknown as {
   setTimeout(callback: () => void, ms: number): unknown;
 };
+
+/** Whether the same is entered; tables come anew with each message. */
+function sameEntered(
+  one: Entered[CellId] | undefined,
+  other: Entered[CellId] | undefined,
+): boolean {
+  if (typeof one !== "object" || typeof other !== "object") return one === other;
+  return JSON.stringify(one) === JSON.stringify(other);
+}
 
 function timer(ms: number): Promise<void> {
   return new Promise((resolve) => {

@@ -1,8 +1,10 @@
-import { compileNotebook, type Program } from "../compile/index.ts";
-import { createSession, type Session } from "../run/index.ts";
+import { compileNotebook, FormulaReader, type Program } from "../compile/index.ts";
+import { createSession, type Session, type SessionOptions } from "../run/index.ts";
 import type { CellId, CellState, FromRoom, Host, ToRoom } from "../types/index.ts";
 
 type Opening = Extract<ToRoom, { readonly kind: "open" }>;
+
+type Edit = Extract<ToRoom, { readonly kind: "edit" }>;
 
 /**
  * What speaks with the page inside the closed room: opens the notebook it is given, hands on what
@@ -12,21 +14,16 @@ export function openRoom(
   host: Host,
   send: (message: FromRoom) => void,
 ): { receive(message: ToRoom): void } {
-  let live: { readonly session: Session; readonly opening: Opening } | undefined;
-
-  function open(opening: Opening, turn = 0): void {
-    live?.session.dispose();
-    live = { session: begin(opening, turn, host, send), opening };
-  }
-
+  let live: OpenNotebook | undefined;
   return {
     receive(message) {
-      if (message.kind === "open") return open(message);
-      if (!live || !("session" in message) || message.session !== live.opening.session) return;
-      if (message.kind === "edit") {
-        const { documents, entered } = message;
-        open({ ...live.opening, documents, entered }, message.turn);
-      } else handOn(live.session, message);
+      if (message.kind === "open") {
+        live?.session.dispose();
+        live = new OpenNotebook(message, host, send);
+      } else if (live && "session" in message && message.session === live.number) {
+        if (message.kind === "edit") live.edit(message);
+        else handOn(live.session, message);
+      }
     },
   };
 }
@@ -38,47 +35,82 @@ function handOn(session: Session, message: ToRoom): void {
   else if (message.kind === "again") session.again(message.cell, message.turn);
 }
 
-function begin(
-  opening: Opening,
-  turn: number,
-  host: Host,
-  send: (message: FromRoom) => void,
-): Session {
-  const { session: number, main, documents, entered, surroundings } = opening;
-  const stopped: ReadonlySet<CellId> = new Set(opening.stopped ?? []);
-  const names = new Set(Object.keys(host.names));
-  const compiled = compileNotebook({ main, documents: new Map(Object.entries(documents)), names });
-  const session = createSession({
-    host,
-    program: withStopped(compiled, stopped),
-    entered,
-    surroundings,
-    turn,
-    onStarting: (cell) => send({ kind: "starting", session: number, cell }),
-    onValues: (turn, cells) =>
-      send({
-        kind: "values",
-        session: number,
-        turn,
-        cells: cells.map((state) => (stopped.has(state.id) ? asStopped(state) : state)),
-      }),
-    onSettled: (turn, working) => send({ kind: "settled", session: number, turn, working }),
-    onProgress: (cell, words, fraction) =>
-      send({
-        kind: "progress",
-        session: number,
-        cell,
-        words,
-        ...(fraction === undefined ? {} : { fraction }),
-      }),
-  });
-  const { outline: cells } = session;
-  send({ kind: "outline", session: number, cells, problems: compiled.problems });
-  return session;
+class OpenNotebook {
+  readonly number: number;
+  readonly session: Session;
+  readonly #main: string;
+  readonly #names: ReadonlySet<string>;
+  readonly #send: (message: FromRoom) => void;
+  readonly #reader = new FormulaReader();
+  /** Cells that ran without an end, with the formula they had then. */
+  readonly #stopped: Map<CellId, string>;
+
+  constructor(opening: Opening, host: Host, send: (message: FromRoom) => void) {
+    const { session: number, main, documents, entered, surroundings, stopped = [] } = opening;
+    this.number = number;
+    this.#main = main;
+    this.#names = new Set(Object.keys(host.names));
+    this.#send = send;
+    this.#stopped = new Map(stopped.map((id) => [id, ""]));
+    const { program, problems } = this.#compile(documents);
+    for (const { id, formula } of program.cells)
+      if (this.#stopped.has(id)) this.#stopped.set(id, formula);
+    this.session = createSession({ host, program, entered, surroundings, ...this.#told() });
+    this.#sendOutline(problems);
+  }
+
+  edit({ documents, entered, turn }: Edit): void {
+    const { program, problems } = this.#compile(documents);
+    this.session.edit(program, entered, turn);
+    this.#sendOutline(problems);
+  }
+
+  #compile(documents: Opening["documents"]) {
+    const compiled = compileNotebook({
+      main: this.#main,
+      documents: new Map(Object.entries(documents)),
+      names: this.#names,
+      reader: this.#reader,
+    });
+    // Once it was edited it may come to an end.
+    for (const { id, formula } of compiled.cells) {
+      const then = this.#stopped.get(id);
+      if (then !== undefined && then !== "" && then !== formula) this.#stopped.delete(id);
+    }
+    return { program: withStopped(compiled, this.#stopped), problems: compiled.problems };
+  }
+
+  #sendOutline(problems: Program["problems"]): void {
+    this.#send({ kind: "outline", session: this.number, cells: this.session.outline, problems });
+  }
+
+  #told(): Pick<SessionOptions, "onStarting" | "onValues" | "onSettled" | "onProgress"> {
+    const send = this.#send;
+    const { number: session } = this;
+    return {
+      onStarting: (cell) => send({ kind: "starting", session, cell }),
+      onValues: (turn, cells) =>
+        send({
+          kind: "values",
+          session,
+          turn,
+          cells: cells.map((state) => (this.#stopped.has(state.id) ? asStopped(state) : state)),
+        }),
+      onSettled: (turn, working) => send({ kind: "settled", session, turn, working }),
+      onProgress: (cell, words, fraction) =>
+        send({
+          kind: "progress",
+          session,
+          cell,
+          words,
+          ...(fraction === undefined ? {} : { fraction }),
+        }),
+    };
+  }
 }
 
 /** Cells that ran without an end before are not started: they stand as cells with a problem. */
-function withStopped(program: Program, stopped: ReadonlySet<CellId>): Program {
+function withStopped(program: Program, stopped: ReadonlyMap<CellId, string>): Program {
   const cells = program.cells.map((cell) =>
     stopped.has(cell.id)
       ? {

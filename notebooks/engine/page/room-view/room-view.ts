@@ -31,7 +31,7 @@ export class RoomView {
     this.options = options;
     this.element = el(
       "div",
-      { class: "wall", role: "group", "aria-label": "Pages of the room", hidden: true },
+      { class: "wall", role: "group", "aria-label": "On the wall", hidden: true, tabindex: -1 },
       button("Back", () => this.go(-1)),
       this.place,
       button("Next", () => this.go(1)),
@@ -54,6 +54,8 @@ export class RoomView {
       first?.scrollIntoView({ block: "start" });
       return;
     }
+    // The keys are for the wall: what had focus is put away with the page's head.
+    this.element.focus({ preventScroll: true });
     this.relay();
     this.at = Math.max(
       0,
@@ -124,7 +126,7 @@ export class RoomView {
     if (event.key === "Escape") this.options.leave();
     if (
       event.target instanceof Element &&
-      event.target.closest("input, select, textarea, summary, [role=group][tabindex]")
+      event.target.closest("input, select, textarea, summary, .scroll")
     )
       return;
     if (["ArrowRight", "ArrowDown", "PageDown"].includes(event.key)) this.go(1);
