@@ -90,6 +90,8 @@ const rules: Readonly<Record<string, Allowed>> = {
   "notebooks/engine/store": { parts: ["notebooks/engine/types"], packages: ["idb"] },
   // Comparing what is kept: pure, so that the page need only draw it.
   "notebooks/engine/plans": { parts: ["notebooks/engine/types"], packages: [] },
+  // What a link holds: pure, and read as what it is, a stranger's text.
+  "notebooks/engine/share": { parts: ["notebooks/engine/types"], packages: ["fflate"] },
   "notebooks/engine/page": {
     parts: [
       "notebooks/engine/types",
@@ -98,6 +100,17 @@ const rules: Readonly<Record<string, Allowed>> = {
       "notebooks/engine/plans",
     ],
     packages: ["markdown-it"],
+  },
+  // Fetched when somebody shares a notebook or opens a link.
+  "notebooks/engine/page/share": {
+    parts: [
+      "notebooks/engine/types",
+      "notebooks/engine/document",
+      "notebooks/engine/store",
+      "notebooks/engine/share",
+      "notebooks/engine/page",
+    ],
+    packages: ["uqr"],
   },
   // Fetched when somebody first writes: the editor, and the parser that renaming needs.
   "notebooks/engine/page/edit": {
