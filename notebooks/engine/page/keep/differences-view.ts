@@ -6,6 +6,8 @@ import type { Difference } from "./differences.ts";
 interface ViewParts {
   titleOf(id: CellId): string;
   isOwn(id: CellId): boolean;
+  /** The rows a table has in the notebook. */
+  given(id: CellId): TableText;
 }
 
 /** So many rows of a table that differ are shown. */
@@ -18,7 +20,7 @@ export function differencesView(all: readonly Difference[], parts: ViewParts): H
 
 function differenceView(one: Difference, parts: ViewParts): HTMLElement {
   const title = titleOf(one, parts);
-  const [was, is] = sidesOf(one);
+  const [was, is] = sidesOf(one, parts);
   return el(
     "li",
     {},
@@ -39,12 +41,18 @@ function titleOf(one: Difference, { titleOf: of, isOwn }: ViewParts): string {
   return `${what[one.what]}${of(one.id)}${where}`;
 }
 
-function sidesOf(one: Difference): readonly [was: HTMLElement, is: HTMLElement] {
+function sidesOf(
+  one: Difference,
+  { given }: ViewParts,
+): readonly [was: HTMLElement, is: HTMLElement] {
   switch (one.what) {
     case "entry":
       return [entryView(one.was), entryView(one.is)];
     case "table":
-      return [rowsView(one.was, one.is), rowsView(one.is, one.was)];
+      return [
+        rowsView(one.was, { given: given(one.id), other: one.is }),
+        rowsView(one.is, { given: given(one.id), other: one.was }),
+      ];
     case "words":
       return [linesView(one.was), linesView(one.is)];
     case "formula":
@@ -68,9 +76,12 @@ function linesView(lines: readonly string[]): HTMLElement {
 }
 
 /** The rows of a table that are not the same in the other. */
-function rowsView(table: TableText | undefined, other: TableText | undefined): HTMLElement {
-  if (table === undefined) return quiet("as the notebook has it");
-  const theirs = new Set(other?.rows.map((row) => JSON.stringify(row)) ?? []);
+function rowsView(
+  entered: TableText | undefined,
+  { given, other = given }: { given: TableText; other: TableText | undefined },
+): HTMLElement {
+  const table = entered ?? given;
+  const theirs = new Set(other.rows.map((row) => JSON.stringify(row)));
   const rows = table.rows
     .map((row, index) => ({ row, index }))
     .filter(({ row }) => !theirs.has(JSON.stringify(row)));
@@ -79,7 +90,8 @@ function rowsView(table: TableText | undefined, other: TableText | undefined): H
   const lines = shown.map(({ row, index }) =>
     el("p", {}, `row ${index + 1}: ${row.filter((field) => field !== "").join(", ") || "blank"}`),
   );
-  const count = `${table.rows.length} ${table.rows.length === 1 ? "row" : "rows"} in all`;
+  const all = `${table.rows.length} ${table.rows.length === 1 ? "row" : "rows"} in all`;
+  const count = entered === undefined ? `${all}, as the notebook has it` : all;
   if (more > 0) lines.push(el("p", {}, `and ${more} more rows that differ`));
   return el("div", {}, ...lines, el("p", { class: "quiet" }, count));
 }

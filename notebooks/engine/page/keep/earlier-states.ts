@@ -1,5 +1,5 @@
 import { type ListedState, listStates, readState, type StateRecord } from "../../store/index.ts";
-import type { CellId } from "../../types/index.ts";
+import type { CellId, TableText } from "../../types/index.ts";
 import { partsOf } from "../book.ts";
 import { button, el, freshId } from "../dom.ts";
 import { openPane } from "../pane.ts";
@@ -39,6 +39,7 @@ export async function openEarlierStates(context: KeepContext, parts: KeptParts):
         : stateLine(state, newerOf(read.slice(0, index)) ?? now, {
             now,
             titleOf,
+            given: (id) => book.defaultTable(id),
             bringBack: () => {
               pane.close();
               bringBack(state, context, parts);
@@ -68,13 +69,14 @@ function isBeside({ why }: StateRecord): boolean {
 interface LineParts {
   readonly now: ContentNow;
   titleOf(id: CellId): string;
+  given(id: CellId): TableText;
   bringBack(): void;
 }
 
 function stateLine(
   state: StateRecord,
   next: ContentNow,
-  { now, titleOf, bringBack }: LineParts,
+  { now, titleOf, given, bringBack }: LineParts,
 ): HTMLElement {
   const time = whenInWords(state.at, new Date());
   const beside = isBeside(state);
@@ -89,7 +91,7 @@ function stateLine(
     inside.hidden = !inside.hidden;
     look.setAttribute("aria-expanded", String(!inside.hidden));
     if (!inside.hidden && inside.childElementCount === 0)
-      inside.append(...insideOf(state, { now, titleOf, bringBack }));
+      inside.append(...insideOf(state, { now, titleOf, given, bringBack }));
   };
   const words = `${beside ? "Differs from now" : "Changed after it"}: ${since}`;
   return el(
@@ -108,7 +110,7 @@ function stateLine(
 
 function insideOf(
   state: StateRecord,
-  { now, titleOf, bringBack }: LineParts,
+  { now, titleOf, given, bringBack }: LineParts,
 ): readonly HTMLElement[] {
   const all = differences(state, now);
   const { stays, texts, entered } = toBringBack(state, now);
@@ -116,7 +118,7 @@ function insideOf(
     return [el("p", { class: "same" }, "It is just as the notebook is now."), ...stayLines(stays)];
   const nothing = texts.size + entered.size === 0;
   return [
-    differencesView(all, { titleOf, isOwn: (id) => partsOf(id)[0] === now.main }),
+    differencesView(all, { titleOf, given, isOwn: (id) => partsOf(id)[0] === now.main }),
     ...stayLines(stays),
     ...(nothing
       ? []
