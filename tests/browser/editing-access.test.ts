@@ -30,6 +30,7 @@ const sidewaysBy = (page: Page) =>
 /** Opens whatever can be opened in the writing view: a slip with an error, a table, words, the list to add from. */
 async function openEverything(page: Page): Promise<void> {
   await openCell(page, "twice");
+  await own(page, "twice").getByRole("button", { name: "Rename", exact: true }).click();
   await own(page, "twice").locator(".as-shown > summary").click();
   await own(page, "list").locator(".cellname").click();
   await own(page, "list").locator(".columns-form").waitFor();

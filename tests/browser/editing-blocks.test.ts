@@ -36,6 +36,42 @@ describe("cells are added, moved, renamed, doubled and taken out", () => {
     await page.context().close();
   });
 
+  it("renaming reaches formulas and sentences, and what was entered goes along", async () => {
+    const page = await site.page({ notebooks });
+    await openOwn(page, site);
+    await own(page, "side").locator("input[type=text]").first().fill("9 ft");
+    await own(page, "total").locator(".n", { hasText: "27" }).first().waitFor();
+    await openCell(page, "side");
+    await act(page, "side", "Rename");
+    const form = own(page, "side").locator(".rename");
+    expect(await form.textContent()).toContain("2 formulas");
+    await form.getByRole("textbox").fill("edge");
+    await form.getByRole("button", { name: "Rename it everywhere" }).click();
+    await formula(page, "edge").waitFor();
+    expect(await order(page)).toEqual(["edge", "twice", "total", "apart", "list"]);
+    await own(page, "total").locator(".n", { hasText: "27" }).first().waitFor();
+    await openCell(page, "twice");
+    expect(await formula(page, "twice").textContent()).toBe("edge * 2");
+    await undo(page);
+    await page.locator(".cell[id$='-side'].hasvalue").waitFor();
+    expect(await formula(page, "twice").textContent()).toBe("side * 2");
+    expect(await own(page, "side").locator("input[type=text]").first().inputValue()).toBe("9 ft");
+    await page.context().close();
+  });
+
+  it("a name that is taken is refused, in words", async () => {
+    const page = await site.page({ notebooks });
+    await openOwn(page, site);
+    await openCell(page, "side");
+    await act(page, "side", "Rename");
+    const form = own(page, "side").locator(".rename");
+    await form.getByRole("textbox").fill("total");
+    await form.getByRole("button", { name: "Rename it everywhere" }).click();
+    await form.getByRole("alert").getByText("total").waitFor();
+    expect(await order(page)).toContain("side");
+    await page.context().close();
+  });
+
   it("moved, doubled, taken out, and all of it undone and done again", async () => {
     const page = await site.page({ notebooks });
     await openOwn(page, site);

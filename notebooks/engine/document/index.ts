@@ -1,3 +1,12 @@
+export {
+  freeName,
+  type NewBlock,
+  withBlockAdded,
+  withBlockDuplicated,
+  withBlockMoved,
+  withBlockRemoved,
+  withHints,
+} from "./blocks.ts";
 export { withFormula, withTableText } from "./edit.ts";
 export { type Line, linesOf } from "./lines.ts";
 export { documentsNeeded, documentsOf, loadDocuments } from "./load.ts";

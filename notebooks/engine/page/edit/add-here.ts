@@ -1,7 +1,7 @@
+import { freeName, withBlockAdded } from "../../document/index.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";
-import { withBlockAdded } from "./block-ops.ts";
-import { freeName, idAt } from "./block-place.ts";
+import { idAt } from "./block-place.ts";
 import { openCell } from "./open-cell.ts";
 import { firstTable, type StartingPoint, startingPoints } from "./starting-points.ts";
 
@@ -56,7 +56,7 @@ export function addHere(
 
 function addCell({ kind, name, content }: StartingPoint, at: number, context: Context): void {
   const { main } = context.book;
-  const free = freeName(main, name);
+  const free = freeName(main.blocks, name);
   const text = withBlockAdded(main, at, kind, { name: free, content });
   context.editing.edit(new Map([[main.file, text]]));
   const now = context.book.main;

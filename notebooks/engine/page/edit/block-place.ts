@@ -41,22 +41,6 @@ export function withFormulaAt(notebook: Notebook, index: number, formula: string
     .join("");
 }
 
-/** A name that nothing in the document has yet: `length`, then `length2`. */
-export function freeName({ blocks }: Notebook, wanted: string): string {
-  const taken = new Set(
-    blocks.flatMap((block) =>
-      block.kind === "prose"
-        ? []
-        : block.kind === "uses"
-          ? block.names.map(({ name }) => name)
-          : [block.name],
-    ),
-  );
-  let name = wanted;
-  for (let count = 2; taken.has(name); count += 1) name = `${wanted}${count}`;
-  return name;
-}
-
 /**
  * Where a block goes when it is moved up (-1) or down (1): past the next block that says something,
  * blank lines between do not count. Undefined at the end of the document.

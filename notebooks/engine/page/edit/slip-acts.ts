@@ -1,10 +1,11 @@
+import { withBlockDuplicated, withBlockMoved, withBlockRemoved } from "../../document/index.ts";
 import type { CellId, Notebook } from "../../types/index.ts";
 import { partsOf } from "../book.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";
-import { withBlockDuplicated, withBlockMoved, withBlockRemoved } from "./block-ops.ts";
 import { idAt, placeBeside, placeOf } from "./block-place.ts";
 import { openCell } from "./open-cell.ts";
+import { renameForm } from "./rename-form.ts";
 import { focusTools } from "./tools-focus.ts";
 
 /** What can be done with a cell as a whole, in words. */
@@ -24,17 +25,25 @@ export function slipActs(id: CellId, context: Context): HTMLElement {
     change(at.notebook, withBlockMoved(at.notebook, at.index, to));
     context.say(`${name} is moved ${by < 0 ? "up" : "down"}.`);
   };
+  const rename = renameForm(id, context);
+  const renameButton = button("Rename", () => rename.toggle(), {
+    class: "lnk",
+    "aria-expanded": "false",
+  });
+  rename.shown = (isShown) => renameButton.setAttribute("aria-expanded", String(isShown));
   return el(
     "div",
     { class: "slipacts" },
     el(
       "p",
       {},
+      renameButton,
       button("Duplicate", () => duplicate(id, context), { class: "lnk" }),
       button("Move up", () => move(-1), { class: "lnk" }),
       button("Move down", () => move(1), { class: "lnk" }),
       button("Take out", () => takeOut(id, context), { class: "lnk" }),
     ),
+    rename.element,
   );
 }
 

@@ -1,7 +1,7 @@
+import { withHints } from "../../document/index.ts";
 import type { CellBlock, Hints, Notebook, TableBlock } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { el, freshId } from "../dom.ts";
-import { withHints } from "./block-ops.ts";
 
 type Flag = "pinned" | "quiet" | "folded";
 

@@ -1,7 +1,7 @@
+import { withBlockMoved, withBlockRemoved } from "../../document/index.ts";
 import type { Notebook } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";
-import { withBlockMoved, withBlockRemoved } from "./block-ops.ts";
 import { placeBeside } from "./block-place.ts";
 import { Field } from "./field.ts";
 import { keysInWords } from "./field-keys.ts";

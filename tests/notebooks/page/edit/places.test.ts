@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readNotebook, writeNotebook } from "../../../../notebooks/engine/document/index.ts";
 import {
-  freeName,
   idAt,
   placeBeside,
   placeOf,
@@ -70,15 +69,6 @@ describe("where a cell stands in its document", () => {
     expect(placeBeside(twice, 1, 1)).toBe(3);
     expect(placeBeside(twice, 5, 1)).toBeUndefined();
     expect(placeBeside(twice, 0, -1)).toBeUndefined();
-  });
-
-  it("a new name is one that is free, used names counted", () => {
-    const used = read(
-      `\`\`\`uses garden.md\nbeds\n\`\`\`\n${cell("list", "1")}${cell("list2", "1")}`,
-    );
-    expect(freeName(used, "list")).toBe("list3");
-    expect(freeName(used, "beds")).toBe("beds2");
-    expect(freeName(used, "total")).toBe("total");
   });
 });
 

@@ -1,0 +1,119 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  freeName,
+  readNotebook,
+  withBlockAdded,
+  withBlockDuplicated,
+  withBlockMoved,
+  withBlockRemoved,
+  withHints,
+} from "../../../notebooks/engine/document/index.ts";
+
+const cell = (name: string, formula = "1") => `\`\`\`js cell ${name}\n${formula}\n\`\`\`\n`;
+const read = (text: string) => readNotebook(text, "own.md");
+
+/** The cells and tables of a document, in their order. */
+const names = (text: string) =>
+  read(text).blocks.flatMap((block) => ("name" in block ? [block.name] : []));
+
+const three = `# T\n\n${cell("a")}\n${cell("b")}\n${cell("c")}`;
+
+describe("a block is added", () => {
+  it("set off by blank lines, with what was there untouched", () => {
+    expect(withBlockAdded(read(three), 3, "cell", { name: "d", content: "2" })).toBe(
+      `# T\n\n${cell("a")}\n${cell("d", "2")}\n${cell("b")}\n${cell("c")}`,
+    );
+    expect(withBlockAdded(read("Words."), 1, "prose", { content: "More." })).toBe(
+      "Words.\n\nMore.\n",
+    );
+  });
+
+  it("in the line ends of the document, with a fence that its content cannot close", () => {
+    const made = withBlockAdded(read("Words.\r\n"), 1, "cell", {
+      name: "d",
+      title: 'A 2" gap',
+      content: "`\n```\n`",
+    });
+    expect(made).toBe('Words.\r\n\r\n````js cell d "A 2″ gap"\r\n`\r\n```\r\n`\r\n````\r\n');
+    expect(read(made).blocks.at(-1)).toMatchObject({ name: "d", formula: "`\n```\n`" });
+  });
+});
+
+describe("a block is moved", () => {
+  it("past another, and back, and the blank lines do not pile up", () => {
+    const up = withBlockMoved(read(three), 5, 3);
+    expect(up).toBe(`# T\n\n${cell("a")}\n${cell("c")}\n${cell("b")}\n`);
+    const index = read(up).blocks.findIndex((block) => "name" in block && block.name === "c");
+    expect(names(withBlockMoved(read(up), index, index + 2))).toEqual(["a", "b", "c"]);
+  });
+
+  it("past the one that follows at once", () => {
+    const close = read(cell("a") + cell("b") + cell("c"));
+    expect(names(withBlockMoved(close, 0, 1))).toEqual(["b", "a", "c"]);
+    expect(names(withBlockMoved(close, 1, 2))).toEqual(["a", "c", "b"]);
+    expect(names(withBlockMoved(close, 2, 0))).toEqual(["c", "a", "b"]);
+  });
+
+  it("though its fence is never closed, without swallowing what it passes", () => {
+    const open = `${cell("a")}\n\`\`\`js cell b\n2`;
+    const moved = withBlockMoved(read(open), 2, 0);
+    expect(names(moved)).toEqual(["b", "a"]);
+    expect(read(moved).problems).toEqual([]);
+  });
+});
+
+describe("a block is taken out or doubled", () => {
+  it("and the others stay as they are", () => {
+    expect(withBlockRemoved(read(three), 3)).toBe(`# T\n\n${cell("a")}\n${cell("c")}`);
+    expect(withBlockRemoved(read(`One.\n${cell("a")}Two.\n`), 1)).toBe("One.\n\nTwo.\n");
+  });
+
+  it("under a name that is free", () => {
+    const twice = withBlockDuplicated(read(three), 1);
+    expect(names(twice)).toEqual(["a", "a2", "b", "c"]);
+    expect(names(withBlockDuplicated(read(twice), 1))).toEqual(["a", "a3", "a2", "b", "c"]);
+    expect(freeName(read(twice).blocks, "a2")).toBe("a3");
+    expect(freeName(read("```uses garden.md\nbeds\n```\n").blocks, "beds")).toBe("beds2");
+  });
+});
+
+describe("hints are changed", () => {
+  const hinted = (info: string, hints: object) =>
+    withHints(read(`\`\`\`${info}\n1\n\`\`\`\n`), 0, hints)
+      .split("\n")[0]
+      ?.slice(3);
+
+  it.each([
+    ["js cell soilDepth", { pinned: true }, "js cell soilDepth pinned"],
+    ["js cell soilDepth", { title: "Depth" }, 'js cell soilDepth "Depth"'],
+    ['js cell soilDepth pinned "Depth"', { pinned: false }, 'js cell soilDepth "Depth"'],
+    ['js cell soilDepth "Depth"', { title: "Soil depth" }, "js cell soilDepth"],
+    ["js cell a odd quiet", { folded: true }, "js cell a quiet folded odd"],
+    ["csv  table  cell", { quiet: true }, "csv  table  cell quiet"],
+  ])("%s with %o", (info, hints, wanted) => {
+    expect(hinted(info, hints)).toBe(wanted);
+  });
+});
+
+describe("whatever is done to the blocks of a document", () => {
+  const part = fc.constantFrom(cell("a"), cell("b"), "Words.\n", "\n", "# Head\n", "- a\n- b\n");
+  const text = fc.array(part, { minLength: 1, maxLength: 8 }).map((parts) => parts.join(""));
+
+  it("every cell comes through with its formula", () => {
+    fc.assert(
+      fc.property(text, fc.nat(), fc.nat(), (before, one, other) => {
+        const notebook = read(before);
+        const count = notebook.blocks.length;
+        const [from, to] = [one % count, other % count];
+        const cells = (of: string) => names(of).toSorted();
+        expect(cells(withBlockMoved(notebook, from, to))).toEqual(cells(before));
+        const added = withBlockAdded(notebook, from, "cell", { name: "new", content: "1" });
+        expect(cells(added)).toEqual([...cells(before), "new"].toSorted());
+        const taken = notebook.blocks[from];
+        const left = names(withBlockRemoved(notebook, from));
+        expect(left).toHaveLength(names(before).length - (taken && "name" in taken ? 1 : 0));
+      }),
+    );
+  });
+});
