@@ -1,4 +1,5 @@
 import type { Journal, OtherTabs, Storage } from "../store/index.ts";
+import type { Reference } from "../types/index.ts";
 import type { Csv } from "./context.ts";
 import type { RoomCode } from "./room-link.ts";
 import type { ShelfNotebook } from "./shelf.ts";
@@ -18,6 +19,8 @@ export interface PageOptions {
   readonly csv: Csv;
   /** Titles of sources by id. */
   readonly sources: Sources;
+  /** What there is to say of every name handed to cells; fetched when somebody first asks. */
+  loadReference?(): Promise<Reference>;
   readonly storage: Storage;
   /** Why nothing can be kept here, in words, where that is so. */
   readonly storageTrouble?: string;

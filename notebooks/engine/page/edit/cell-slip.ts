@@ -64,9 +64,7 @@ export class CellSlip {
       el("div", { class: "slipfoot" }, this.#foot.element, this.#buttons()),
       slipActs(id, context),
     );
-    void handedWords(context.options).then((handed) => {
-      this.#handed = handed;
-    });
+    void this.#learnNames();
     this.update();
   }
 
@@ -101,6 +99,16 @@ export class CellSlip {
     this.#foot.end();
     this.#field?.remove();
     this.element.remove();
+  }
+
+  /** Without the reference the cells of the notebook are offered all the same. */
+  async #learnNames(): Promise<void> {
+    try {
+      const { names = [] } = (await this.#context.options.loadReference?.()) ?? {};
+      this.#handed = handedWords(names);
+    } catch {
+      this.#handed = [];
+    }
   }
 
   #makeField(name: string, file: string): Field {

@@ -18,7 +18,8 @@ export interface HandedWord {
   /** As it is called: `boardsFor(bed, { kerf })`. */
   readonly call?: string;
   readonly help?: string;
-  readonly options: readonly FieldWord[];
+  /** The options it takes, by the place of the argument they are handed in. */
+  readonly options: readonly (readonly FieldWord[])[];
   /** Fields of what it gives, or of itself. */
   readonly fields: readonly FieldWord[];
 }
@@ -57,7 +58,7 @@ export function suggestions(
   if (place.kind === "none") return [];
   if (place.kind === "option") {
     const { options = [] } = handed.find(({ name }) => name === place.call.name) ?? {};
-    return options
+    return (options[place.call.argument] ?? [])
       .filter(({ name }) => !place.given.includes(name))
       .map((option) => ({ ...plain(option), order: 0, text: `${option.name}: ` }));
   }
@@ -91,7 +92,9 @@ function fieldsAt(
 ): readonly Suggestion[] {
   const cell = cells.find(({ name }) => name === first);
   if (cell) return fieldsOf(cell.shown, rest).map((field) => ({ ...plain(field), order: 0 }));
-  const known = handed.find(({ name }) => name === first);
+  const known = handed.find(
+    ({ name, call }) => (call === undefined ? name : `${name}()`) === first,
+  );
   if (known && rest.length === 0)
     return known.fields.map((field) => ({ ...plain(field), order: 0 }));
   // In `rows.map((row) => row.` the row is one of the table's: its columns are offered.

@@ -12,7 +12,7 @@ export type WritingPlace =
   | { readonly kind: "none"; readonly call?: CallPlace }
   /** A name begins, or could. */
   | { readonly kind: "name"; readonly from: number; readonly call?: CallPlace }
-  /** After a dot: `path` is what stands before it. */
+  /** After a dot: `path` is what stands before it, or `name()` where that is a call. */
   | {
       readonly kind: "field";
       readonly from: number;
@@ -56,7 +56,13 @@ export function writingPlace(text: string, caret: number): WritingPlace {
     const path = (found[1] ?? "").split(/\s*\??\.\s*/);
     return { kind: "field", from, path, ...called };
   }
-  if (/[^.]\.\s*$/.test(before)) return { kind: "none", ...called };
+  const dot = /[^.]\s*\??\.\s*$/.exec(before);
+  if (dot && !/\.\.\.\s*$/.test(before)) {
+    const { closed } = readBrackets(before.slice(0, dot.index + 1));
+    const given = closed?.mark === "(" && isName(closed.after);
+    if (given) return { kind: "field", from, path: [`${closed.after}()`], ...called };
+    return { kind: "none", ...called };
+  }
   const options = optionsAt(opens, text, from);
   if (options && call) return { kind: "option", from, call, given: options };
   return { kind: "name", from, ...called };
@@ -117,6 +123,8 @@ interface Brackets {
   readonly opens: readonly Open[];
   /** The end stands inside a text or a comment. */
   readonly isText: boolean;
+  /** What the very last sign closes. */
+  readonly closed: Open | undefined;
 }
 
 const pieces =
@@ -126,6 +134,7 @@ function readBrackets(text: string): Brackets {
   const opens: Open[] = [];
   let last = "";
   let isText = false;
+  let closed: Open | undefined;
   for (const { 0: piece, index } of text.matchAll(pieces)) {
     const inTemplate = opens.at(-1)?.mark === "`";
     if (inTemplate && piece !== "`" && !(piece === "{" && text[index - 1] === "$")) continue;
@@ -135,15 +144,16 @@ function readBrackets(text: string): Brackets {
       else opens.push({ mark: "`", at: index, after: last, commas: 0, lastComma: -1 });
     } else if (/^[([{]$/.test(piece))
       opens.push({ mark: piece, at: index, after: last, commas: 0, lastComma: -1 });
-    else if (/^[)\]}]$/.test(piece)) opens.pop();
+    else if (/^[)\]}]$/.test(piece)) closed = opens.pop();
     const open = opens.at(-1);
     if (piece === "," && open) {
       open.commas += 1;
       open.lastComma = index;
     }
     if (piece.trim() !== "" && !/^\/[/*]/.test(piece)) last = piece.replace(/\s+/g, "");
+    if (!/^[)\]}]$/.test(piece)) closed = undefined;
   }
-  return { opens, isText: isText || opens.at(-1)?.mark === "`" };
+  return { opens, isText: isText || opens.at(-1)?.mark === "`", closed };
 }
 
 function isOpenText(piece: string, isLast: boolean): boolean {

@@ -48,10 +48,13 @@ const vocabulary: Vocabulary = {
       what: "maker of an entry",
       call: 'lengthEntry("8 ft", { min, max })',
       options: [
-        { name: "min", what: "length" },
-        { name: "max", what: "length" },
+        [],
+        [
+          { name: "min", what: "length" },
+          { name: "max", what: "length" },
+        ],
       ],
-      fields: [],
+      fields: [{ name: "initial" }],
     },
     { name: "total", what: "function", options: [], fields: [] },
     { name: "published", what: "tables", options: [], fields: [{ name: "species" }] },
@@ -103,6 +106,12 @@ describe("what may be written", () => {
   it("the columns of a live table, for the row a function of its rows is given", () => {
     expect(offered("rows.map((row) => row.|)")).toEqual(["sawCut"]);
     expect(offered("rows.|")).toContain("filter");
+  });
+
+  it("the fields of what a function gives", () => {
+    expect(offered('lengthEntry("8 ft", { min: f(1) }).|')).toEqual(["initial"]);
+    expect(offered("lengthEntry.|")).toEqual([]);
+    expect(offered("[lengthEntry(1)].|")).toEqual([]);
   });
 
   it("the published tables", () => {

@@ -29,7 +29,7 @@ describe("where the caret stands in a formula", () => {
     ["a longer comment", "a /* plan|"],
     ["a figure", "2.|"],
     ["a figure with a letter", "a + 2e|"],
-    ["after a call", "f(a).|"],
+    ["after what is in brackets", "(a).|"],
   ])("nothing is offered in %s", (_, formula) => {
     expect(at(formula).kind).toBe("none");
   });
@@ -39,6 +39,7 @@ describe("where the caret stands in a formula", () => {
     ["plan?.bo|", ["plan"], 6],
     ["plan.boards.x|", ["plan", "boards"], 12],
     ["plan\n  .boards|", ["plan"], 8],
+    ["f(g(a), [b]).|", ["f()"], 13],
   ])("a field may be written in %s", (formula, path, from) => {
     expect(at(formula)).toEqual({ kind: "field", path, from });
   });
