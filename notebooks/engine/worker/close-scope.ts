@@ -18,13 +18,13 @@ export function closeScope(scope: object): readonly string[] {
   guardMemory(scope as Record<string, unknown>);
   const left = harden(scope, (name) => languageNames.has(name) || cellNames.has(name));
   freezeLanguage(scope, channels);
-  for (const name of Object.getOwnPropertyNames(scope)) fix(scope, name);
+  for (const name of [...languageNames, ...cellNames]) if (name in scope) fix(scope, name);
   return left;
 }
 
 /** Makes a global name stand for the same thing for good. */
 function fix(scope: object, name: string): void {
-  const property = Object.getOwnPropertyDescriptor(scope, name);
-  if (property?.configurable && "value" in property)
-    Object.defineProperty(scope, name, { ...property, writable: false, configurable: false });
+  if (Object.getOwnPropertyDescriptor(scope, name)?.configurable === false) return;
+  const value: unknown = (scope as Record<string, unknown>)[name];
+  Object.defineProperty(scope, name, { value, writable: false, configurable: false });
 }
