@@ -1,5 +1,6 @@
 import MarkdownIt, { type Token } from "markdown-it";
 import { el, idFrom } from "./dom.ts";
+import { makeOutward } from "./outward-link.ts";
 
 const markdown = new MarkdownIt("commonmark", { html: false }).enable(["table", "strikethrough"]);
 
@@ -89,8 +90,8 @@ function code(content: string, options: ProseOptions): Node {
 function setLink(element: Element, address: string, options: ProseOptions): void {
   const to = options.link(address);
   if (to === undefined) return;
-  element.setAttribute("href", to);
-  if (/^https?:/.test(to)) element.setAttribute("rel", "noreferrer noopener");
+  if (/^https?:/i.test(to) && element instanceof HTMLElement) makeOutward(element, to);
+  else element.setAttribute("href", to);
 }
 
 function setStart(element: Element, token: Token): void {

@@ -44,12 +44,12 @@ interface Try {
 async function run(tries: readonly Try[]): Promise<void> {
   const said = (window as unknown as { said: Record<string, string> }).said;
   type Tree = string | [number, string, Record<string, string>, Tree[]];
-  const escape = (text: string) =>
+  const quoted = (text: string) =>
     text.replaceAll("&", "&amp;").replaceAll('"', "&quot;").replaceAll("<", "&lt;");
   const markup = (tree: Tree): string => {
     if (typeof tree === "string") return tree;
     const [, tag, attributes, children] = tree;
-    const pairs = Object.entries(attributes).map(([key, value]) => ` ${key}="${escape(value)}"`);
+    const pairs = Object.entries(attributes).map(([key, value]) => ` ${key}="${quoted(value)}"`);
     return `<${tag}${pairs.join("")}>${children.map(markup).join("")}</${tag}>`;
   };
   const loaded = (made: HTMLIFrameElement) =>

@@ -1,4 +1,4 @@
-import type { Browser, Page } from "playwright-core";
+import type { BrowserContext, Page } from "playwright-core";
 import type { SiteServer } from "./site-server.ts";
 
 const canary = "4 cu yd";
@@ -14,8 +14,7 @@ export class Watch {
     this.#server = server;
   }
 
-  async page(browser: Browser): Promise<Page> {
-    const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+  async page(context: BrowserContext): Promise<Page> {
     const page = await context.newPage();
     page.setDefaultTimeout(20_000);
     await page.addInitScript("window.taken = []");
