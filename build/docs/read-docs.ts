@@ -15,9 +15,15 @@ export interface PublicName {
   readonly examples: readonly string[];
 }
 
-/** Reads every name that `entry` exports, with its doc comment, in the order of the alphabet. */
-export function readDocs(entry: string, folder: string): readonly PublicName[] {
-  const program = ts.createProgram([entry], {
+/** A module's exported names, and what the compiler knows of their types. */
+export interface ReadModule {
+  readonly checker: ts.TypeChecker;
+  readonly symbols: readonly ts.Symbol[];
+}
+
+/** Reads the modules at `entries` together; gives each one's names in the order of the alphabet. */
+export function readModules(entries: readonly string[]): readonly ReadModule[] {
+  const program = ts.createProgram([...entries], {
     target: ts.ScriptTarget.ES2023,
     module: ts.ModuleKind.ESNext,
     moduleResolution: ts.ModuleResolutionKind.Bundler,
@@ -28,20 +34,41 @@ export function readDocs(entry: string, folder: string): readonly PublicName[] {
     allowImportingTsExtensions: true,
   });
   const checker = program.getTypeChecker();
-  const file = program.getSourceFile(entry);
-  const module = file && checker.getSymbolAtLocation(file);
-  if (!module) throw new Error(`${entry} exports nothing`);
-  return checker
-    .getExportsOfModule(module)
-    .map((symbol) => publicName(checker, symbol, folder))
-    .sort((a, b) => (a.name < b.name ? -1 : 1));
+  return entries.map((entry) => {
+    const file = program.getSourceFile(entry);
+    const module = file && checker.getSymbolAtLocation(file);
+    if (!module) throw new Error(`${entry} exports nothing`);
+    const symbols = checker.getExportsOfModule(module);
+    return { checker, symbols: symbols.toSorted((a, b) => (a.name < b.name ? -1 : 1)) };
+  });
 }
 
-function publicName(checker: ts.TypeChecker, exported: ts.Symbol, folder: string): PublicName {
+/** Reads every name that `entry` exports, with its doc comment, in the order of the alphabet. */
+export function readDocs(entry: string, folder: string): readonly PublicName[] {
+  return readModules([entry]).flatMap(({ checker, symbols }) =>
+    symbols.map((symbol) => publicName(checker, symbol, folder)),
+  );
+}
+
+/** Where a name is declared, whatever module it was exported through. */
+export function declared(
+  checker: ts.TypeChecker,
+  exported: ts.Symbol,
+): { readonly symbol: ts.Symbol; readonly declaration: ts.Declaration } {
   const symbol =
     exported.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(exported) : exported;
   const declaration = symbol.declarations?.[0];
   if (!declaration) throw new Error(`${exported.name} is declared nowhere`);
+  return { symbol, declaration };
+}
+
+/** What the doc comment of an exported name says. */
+export function publicName(
+  checker: ts.TypeChecker,
+  exported: ts.Symbol,
+  folder: string,
+): PublicName {
+  const { symbol, declaration } = declared(checker, exported);
   const source = declaration.getSourceFile();
   const tags = symbol.getJsDocTags(checker);
   const texts = (name: string) =>

@@ -6,6 +6,7 @@ import {
   otherTabs,
   textJournal,
 } from "../../notebooks/engine/store/index.ts";
+import { unpackReference } from "../docs/pack.ts";
 
 /** A file of the site as text; undefined where there is none. */
 async function textOf(path: string): Promise<string | undefined> {
@@ -47,6 +48,11 @@ async function start(): Promise<void> {
     root: document.body,
     notebooks: JSON.parse(notebooks ?? "[]"),
     sources: JSON.parse(sources ?? "{}"),
+    loadReference: once(async () => {
+      const text = await textOf("reference.json");
+      if (text === undefined) throw new Error("the site has no reference.json");
+      return unpackReference(text);
+    }),
     loadNotebook: (file) => textOf(`notebooks/${encodeURIComponent(file)}`),
     engineUrl: "engine.html",
     code: {

@@ -1,14 +1,23 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Plugin } from "esbuild";
+import type { Reference } from "../../notebooks/engine/types/index.ts";
 import { readDocs } from "../docs/read-docs.ts";
+import { makeReference, withSigns } from "../docs/reference.ts";
 import { root } from "../root.ts";
+import { planners } from "./without-planner.ts";
 
 /** What of the reference a notebook's working shows: small, because it travels with the room. */
 export interface RuleDoc {
   readonly name: string;
   readonly rule?: string;
   readonly sources: readonly string[];
+}
+
+/** Everything that cells may name, from doc comments and the data's description. */
+export function reference(): Reference {
+  const long = new Set(Object.values(planners).flat());
+  return makeReference({ root, data: dataFiles(), long });
 }
 
 /** Functions that read, check, print and reckon: a formula names them, but they say nothing of the trade. */
@@ -24,11 +33,6 @@ export function ruleDocs(): readonly RuleDoc[] {
       ...(rule === undefined ? {} : { rule: withSigns(rule) }),
       sources,
     }));
-}
-
-/** A rule is typed with the keyboard's signs and read with those of print. */
-function withSigns(rule: string): string {
-  return rule.replaceAll(" x ", " × ").replaceAll(" - ", " − ");
 }
 
 interface Source {

@@ -3,9 +3,10 @@ import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } f
 import { join } from "node:path";
 import { build } from "esbuild";
 import { framePage, pagePolicy } from "../../notebooks/engine/worker/policy.ts";
+import { packReference } from "../docs/pack.ts";
 import { out, root } from "../root.ts";
 import { bundleText } from "./bundle.ts";
-import { ruleDocs, slimDataFiles, sourceTitles } from "./made.ts";
+import { reference, ruleDocs, slimDataFiles, sourceTitles } from "./made.ts";
 import { withoutPlanner } from "./without-planner.ts";
 
 const site = join(out, "site");
@@ -28,6 +29,7 @@ export async function buildSite(): Promise<void> {
   copyFonts();
   copyNotebooks();
   cpSync(join(root, "node_modules/highs/build/highs.wasm"), join(site, "room/highs.wasm"));
+  writeFileSync(join(site, "reference.json"), packReference(reference()));
   writeFileSync(join(site, "index.html"), indexPage());
 }
 

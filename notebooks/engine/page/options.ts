@@ -20,7 +20,7 @@ export interface PageOptions {
   /** Titles of sources by id. */
   readonly sources: Sources;
   /** What there is to say of every name handed to cells; fetched when somebody first asks. */
-  loadReference?(): Promise<Reference>;
+  loadReference(): Promise<Reference>;
   readonly storage: Storage;
   /** Why nothing can be kept here, in words, where that is so. */
   readonly storageTrouble?: string;

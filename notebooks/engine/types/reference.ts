@@ -13,6 +13,16 @@ export interface ReferenceParameter extends ReferenceField {
   readonly fields?: readonly ReferenceField[];
 }
 
+/** One statement of an example. */
+export interface ExampleStep {
+  readonly code: string;
+  /** What it says it gives: a quantity as printed, anything else as JSON. */
+  readonly says?: string;
+}
+
+/** An example: statements one after another, at least one of which says what it gives. */
+export type ReferenceExample = readonly ExampleStep[];
+
 /** One name that cells may use, as its doc comment tells it. */
 export interface ReferenceName {
   readonly name: string;
@@ -26,14 +36,15 @@ export interface ReferenceName {
   /** Ids of sources, or `common practice`, or `from memory`. */
   readonly sources: readonly string[];
   readonly throws: readonly string[];
-  /** Lines of code, where `expr // => printed` states what comes out. */
-  readonly examples: readonly string[];
+  readonly examples: readonly ReferenceExample[];
   readonly parameters: readonly ReferenceParameter[];
   readonly returns?: {
     readonly type: string;
     readonly help?: string;
     readonly fields?: readonly ReferenceField[];
   };
+  /** The fields of a record, the columns of a table. */
+  readonly fields?: readonly ReferenceField[];
   /** True of a function whose example takes seconds, and is run when asked. */
   readonly long?: true;
 }

@@ -104,7 +104,7 @@ export class CellSlip {
   /** Without the reference the cells of the notebook are offered all the same. */
   async #learnNames(): Promise<void> {
     try {
-      const { names = [] } = (await this.#context.options.loadReference?.()) ?? {};
+      const { names } = await this.#context.options.loadReference();
       this.#handed = handedWords(names);
     } catch {
       this.#handed = [];
