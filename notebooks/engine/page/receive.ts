@@ -20,18 +20,21 @@ const id: Check = (value, budget) =>
 const ids = list(id, 5_000);
 const session = finite;
 
-const outlineCell = record({
-  id,
-  name: short,
-  file: short,
-  line: finite,
-  what: word("cell", "table"),
-  hints: record({ pinned: yesNo, quiet: yesNo, folded: yesNo, title: short }),
-  formula: text(200_000),
-  takes: ids,
-  gives: ids,
-  functions: list(record({ name: short, sources: list(short, 100) }, { rule: text(5_000) }), 500),
-});
+const outlineCell = record(
+  {
+    id,
+    name: short,
+    file: short,
+    line: finite,
+    what: word("cell", "table"),
+    hints: record({ pinned: yesNo, quiet: yesNo, folded: yesNo, title: short }),
+    formula: text(200_000),
+    takes: ids,
+    gives: ids,
+    functions: list(record({ name: short, sources: list(short, 100) }, { rule: text(5_000) }), 500),
+  },
+  { longWork: yesNo },
+);
 
 const trouble = record({ file: short, line: finite, message: text(5_000) });
 

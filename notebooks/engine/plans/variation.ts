@@ -55,7 +55,7 @@ const plain = (text: string) => text.trim().toLowerCase();
 function rangeOf(entry: ShownEntry, share: number): Variation {
   const text = entry.text.trim();
   if (text === "" || /^none$/i.test(text)) return none("there is no figure in it");
-  const found = amountIn(text);
+  const found = amountIn(text, entry.entry === "money");
   if (found === undefined)
     return none("its text is more than one figure with one unit; write a low and a high yourself");
   if (found.value === 0) return none("it is 0; write a low and a high yourself");
@@ -78,33 +78,45 @@ interface Amount {
   readonly before: string;
   readonly after: string;
   readonly decimals: number;
+  /** Money is written with all its places: 4.80. */
+  readonly money: boolean;
 }
 
 const figure =
   "(?:\\d+[ -]\\d+/\\d+|\\d+/\\d+|\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+(?:\\.\\d*)?|\\.\\d+)";
-const single = new RegExp(`^([-−]?[$€£]?\\s*)(${figure})(\\s*[^\\d.,/+*-]*[23²³]?)$`, "u");
+const single = new RegExp(
+  `^([-−]?[$€£]?\\s*)(${figure})(\\s*(?:[^\\d.,/+*-]*\\p{L}[23²³]|[^\\d.,/+*-]*))$`,
+  "u",
+);
 const feetAndInches = new RegExp(
   `^(\\d+(?:\\.\\d+)?)\\s*(?:ft|feet|foot|['′])\\s*(${figure})\\s*(?:in|inch|inches|["″])$`,
   "iu",
 );
 
 /** The one figure that a text begins with, and what stands around it. */
-function amountIn(text: string): Amount | undefined {
+function amountIn(text: string, money: boolean): Amount | undefined {
   const [, feet, inches] = feetAndInches.exec(text) ?? [];
   // The two are one length, in the smaller of its units.
   if (feet !== undefined && inches !== undefined)
-    return { value: 12 * Number(feet) + numberOf(inches), before: "", after: " in", decimals: 2 };
+    return {
+      value: 12 * Number(feet) + numberOf(inches),
+      before: "",
+      after: " in",
+      decimals: 2,
+      money: false,
+    };
   const [, before, digits, after] = single.exec(text) ?? [];
   if (before === undefined || digits === undefined || after === undefined) return undefined;
   const value = numberOf(digits);
   if (!Number.isFinite(value)) return undefined;
-  const decimals = /[$€£]/.test(text) || /^\d+\.\d\d$/.test(digits) ? 2 : placesFor(value);
+  const decimals = money || /^\d+\.\d\d$/.test(digits) ? 2 : placesFor(value);
   const minus = /^[-−]/.test(before);
   return {
     value: minus ? -value : value,
     before: before.replace(/^[-−]/, ""),
     after,
     decimals,
+    money,
   };
 }
 
@@ -120,10 +132,10 @@ function placesFor(value: number): number {
   return value === 0 ? 0 : Math.max(0, Math.min(6, 3 - Math.floor(Math.log10(Math.abs(value)))));
 }
 
-function write({ before, after, decimals }: Amount, value: number): string {
-  const digits = Number(Math.abs(value).toFixed(decimals));
-  const sign = value < 0 && digits !== 0 ? "-" : "";
-  return `${sign}${before}${decimals === 2 && /[$€£]/.test(before) ? digits.toFixed(2) : digits}${after}`;
+function write({ before, after, decimals, money }: Amount, value: number): string {
+  const digits = Math.abs(value).toFixed(decimals);
+  const sign = value < 0 && Number(digits) !== 0 ? "-" : "";
+  return `${sign}${before}${money && decimals === 2 ? digits : Number(digits)}${after}`;
 }
 
 /** A count that takes whole numbers only: the nearest, but at least one away. */

@@ -15,8 +15,15 @@ export function outlineOf(cells: readonly CompiledCell[], host: Host): readonly 
     formula: cell.formula,
     takes: cell.takes,
     gives: gives.get(cell.id) ?? [],
+    ...(namesLongWork(cell, host) ? { longWork: true } : {}),
     functions: functionsOf(cell, host),
   }));
+}
+
+function namesLongWork({ namesUsed }: CompiledCell, host: Host): boolean {
+  return namesUsed.some(
+    ({ kind, name }) => kind === "library" && Object.hasOwn(host.longWork, name),
+  );
 }
 
 function functionsOf(cell: CompiledCell, host: Host): OutlineCell["functions"] {

@@ -146,6 +146,8 @@ export interface OutlineCell {
   /** Cells it names and cells that name it. */
   readonly takes: readonly CellId[];
   readonly gives: readonly CellId[];
+  /** Its formula names a function that takes long. */
+  readonly longWork?: boolean;
   /** Library functions it names, with what their doc comments say. */
   readonly functions: readonly {
     readonly name: string;

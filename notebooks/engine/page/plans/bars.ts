@@ -91,7 +91,11 @@ function barsDrawn({ bars, line, alternative }: BarsDrawing, width: number): SVG
   const drawing = svgEl(
     "svg",
     { class: "drawing", viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": alternative },
-    ...(isBroad || line.words !== "" ? [baseLine(x(line.at), top - 4, height)] : []),
+    ...bars.map((_, index) => {
+      // A line through all of them, but not through the labels over them.
+      const y = top + index * step;
+      return isBroad ? baseLine(x(line.at), y - 4, y + step) : baseLine(x(line.at), y + 20, y + 48);
+    }),
     ...(line.words === "" ? [] : [lineWords(line.words, x(line.at), width)]),
     ...bars.flatMap((bar, index) => {
       const y = top + index * step;

@@ -4,10 +4,11 @@ import type { Context } from "../context.ts";
 import { el } from "../dom.ts";
 import { figureNodes } from "../figure-text.ts";
 import { type Column, differencesOf, initialOf } from "./columns.ts";
+import { titlesOf } from "./titles.ts";
 
 /** The entries that are not the same in all columns, with the text of each; then the tables. */
 export function differencesTable(context: Context, columns: readonly Column[]): HTMLElement[] {
-  const { book } = context;
+  const titleOf = titlesOf(context.book);
   const { entries, tables } = differencesOf(
     context,
     columns.map(({ entered }) => entered),
@@ -17,7 +18,7 @@ export function differencesTable(context: Context, columns: readonly Column[]): 
   const initial = initialOf(context);
   const rows = entries.map(({ id, texts }) =>
     rowOf(
-      book.title(id),
+      titleOf(id),
       texts.map((text) => ({
         words: wordsOf(context, id, text),
         note: text.trim() === initial(id).trim() ? "as the notebook has it" : "",
@@ -27,7 +28,7 @@ export function differencesTable(context: Context, columns: readonly Column[]): 
   );
   const tableRows = tables.map(({ id, rows: found }) =>
     rowOf(
-      `Table: ${book.title(id)}`,
+      `Table: ${titleOf(id)}`,
       found.map((one, at) => ({
         words: at === 0 ? tableSize(context, id, columns[0]) : rowWords(one),
         note: at === 0 ? "" : "beside the first column",

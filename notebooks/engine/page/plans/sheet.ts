@@ -16,6 +16,7 @@ import { askRename, putPlanAway, usePlan } from "./plan-changes.ts";
 import { PlanRuns } from "./plan-runs.ts";
 import { loadRemembered, type Remembered, remember } from "./remembered.ts";
 import { cellOptions, chooser, doer, drawOnce, either, ticks } from "./sheet-controls.ts";
+import { titlesOf } from "./titles.ts";
 import { watchBook } from "./watch-book.ts";
 import { whatPlansHold } from "./words.ts";
 
@@ -207,7 +208,7 @@ class PlansSheet {
     const added = this.#remembered.rows.filter((id) => book.block(id) && !pinned.includes(id));
     const rows = [...pinned, ...added];
     const others = this.#otherRows(shown, new Set(rows));
-    const title = (id: CellId) => book.title(id);
+    const title = titlesOf(book);
     const { allRows } = this.#remembered;
     drawOnce(this.#parts.above, [others, allRows, shown.length > 1], () => [
       ...(shown.length > 1
@@ -253,17 +254,13 @@ class PlansSheet {
       able.length < 2
         ? []
         : [
-            chooser(
-              "Drawn",
-              cellOptions(able, (one) => book.title(one)),
-              {
-                chosen: id,
-                choose: (chosen) => this.#remember({ drawn: chosen }),
-              },
-            ),
+            chooser("Drawn", cellOptions(able, titlesOf(book)), {
+              chosen: id,
+              choose: (chosen) => this.#remember({ drawn: chosen }),
+            }),
           ],
     );
-    this.#bars.show(id === undefined ? undefined : planBars(shown, id, book.title(id)));
+    this.#bars.show(id === undefined ? undefined : planBars(shown, id, titlesOf(book)(id)));
     this.#bars.element.hidden = id === undefined;
   }
 

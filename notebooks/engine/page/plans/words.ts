@@ -11,3 +11,10 @@ export function dayOf(instant: string): string {
   const two = (part: number) => String(part).padStart(2, "0");
   return dayInWords(`${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`);
 }
+
+/** Seconds as people say them: "40 seconds", "2 minutes". */
+export function timeInWords(seconds: number): string {
+  if (seconds < 90)
+    return seconds === 1 ? "1 second" : `${Math.max(1, Math.round(seconds))} seconds`;
+  return `${Math.round(seconds / 60)} minutes`;
+}

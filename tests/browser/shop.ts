@@ -1,0 +1,97 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { answer, field, openNotebook, type PageOptions, type Site, settled } from "./harness.ts";
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
+
+// 1.1 x (4 boards at $20 + 6 bags at $5) = $121; what stands in it is easily worked out by hand.
+const shop = `# Shop
+
+\`\`\`js cell pay pinned "To pay"
+(1 + tax) * (boards * board + bags * bag)
+\`\`\`
+
+\`\`\`js cell pieces pinned "Pieces"
+boards + bags
+\`\`\`
+
+\`\`\`js cell goods quiet "Goods"
+boards * board + bags * bag
+\`\`\`
+
+\`\`\`js cell board "A board"
+moneyEntry("$20.00")
+\`\`\`
+
+\`\`\`js cell boards "Boards"
+countEntry("4", { min: 1, max: 9 })
+\`\`\`
+
+\`\`\`js cell bag "A bag"
+moneyEntry("$5.00")
+\`\`\`
+
+\`\`\`js cell bags "Bags"
+countEntry("6")
+\`\`\`
+
+\`\`\`js cell tax "Tax"
+percentEntry("10 %")
+\`\`\`
+
+\`\`\`js cell colour "Colour"
+choiceEntry("grey", { choices: ["grey", "red"] })
+\`\`\`
+
+\`\`\`csv table yards "Yards"
+yard,trip_cost
+North,6.00
+South,7.00
+\`\`\`
+`;
+
+/** A notebook small enough to be worked out by hand, opened on a page of its own. */
+export async function openShop(site: Site, options: PageOptions = {}): Promise<Page> {
+  const page = await site.page({ ...options, notebooks: { "shop.md": shop } });
+  await openNotebook(page, site, "shop.md");
+  await settled(page);
+  return page;
+}
+
+/** Types into an entry and waits for what is to pay then. */
+export async function enter(page: Page, name: string, text: string, pay: string): Promise<void> {
+  await field(page, name, "shop.md").fill(text);
+  await expect.poll(() => answer(page, "pay").textContent()).toBe(pay);
+}
+
+/** Chooses from the notebook's menu. */
+export async function menu(page: Page, words: string): Promise<void> {
+  await page.locator("details.acts > summary").click();
+  await page.locator("details.acts").getByRole("button", { name: words }).click();
+}
+
+/** Keeps what is entered, under the name that is offered or another. */
+export async function keep(page: Page, name?: string): Promise<void> {
+  await menu(page, "Keep as a plan");
+  const pane = page.getByRole("dialog", { name: "Keep as a plan" });
+  if (name !== undefined) await pane.getByLabel("Its name").fill(name);
+  await pane.getByRole("button", { name: "Keep", exact: true }).click();
+  await pane.getByRole("button", { name: "Back to the notebook" }).click();
+}
+
+/** What axe finds, a line each. */
+export async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  const { violations: found } = await page.evaluate(() =>
+    (
+      window as unknown as {
+        axe: {
+          run(o: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+        };
+      }
+    ).axe.run({}),
+  );
+  return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+}
