@@ -1,7 +1,7 @@
 export { type AppliedLink, applyLink, type LeftOut } from "./apply.ts";
+export { isLink } from "./is-link.ts";
 export { withLeftOut } from "./left-out.ts";
 export {
-  isLink,
   type LinkParts,
   type LinkReading,
   readLink,

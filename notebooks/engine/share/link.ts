@@ -1,6 +1,7 @@
 import type { CellId, Entered, TableText } from "../types/index.ts";
 import { fromLetters, toLetters } from "./base64url.ts";
 import { checksum } from "./checksum.ts";
+import { opening } from "./is-link.ts";
 import { packed, unpacked } from "./packing.ts";
 import type { LinkDocument, LinkEntry, LinkRecord, LinkTable } from "./record.ts";
 import { rowSteps } from "./row-steps.ts";
@@ -11,7 +12,6 @@ import { linkWords, tooMuchForALink } from "./words.ts";
 // A link after its `#`: open=FORMAT.LETTERS. The letters are base64url of four bytes of checksum,
 // then of the packed lists.
 
-const opening = "open=";
 const format = 1;
 
 /** Letters at most that a link may have: what browsers and mail programs still carry. */
@@ -56,11 +56,6 @@ export function writeLink({ file, version, entered, defaults, own = [] }: LinkPa
   const text = `${opening}${format}.${toLetters(bytes)}`;
   const isWhole = text.length <= mostLetters && unpacked(body) !== "too much";
   return isWhole ? { ok: true, text, record } : { ok: false, words: tooMuchForALink };
-}
-
-/** Whether what stands after an address's `#` means to be a link of ours, good or bad. */
-export function isLink(hash: string): boolean {
-  return hash.replace(/^#/, "").startsWith(opening);
 }
 
 /**
