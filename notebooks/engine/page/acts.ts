@@ -4,6 +4,7 @@ import { type KeptParts, keepActs } from "./keep/index.ts";
 import type { Library } from "./library.ts";
 import { nameNotebook, putAway } from "./own-acts.ts";
 import { planActs } from "./plans/acts.ts";
+import { shareActs } from "./share/acts.ts";
 
 /** All that can be done with an open notebook, in the order of its menu. */
 export function notebookActs(context: Context, library: Library, kept: KeptParts): readonly Act[] {
@@ -16,6 +17,7 @@ export function notebookActs(context: Context, library: Library, kept: KeptParts
       run: () => context.makeItMine(),
     },
     ...planActs(context),
+    ...shareActs(context),
     { words: "Give it another name", shown: isOwn, run: () => nameNotebook(context) },
     {
       words: "Save as a file",

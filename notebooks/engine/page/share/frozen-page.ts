@@ -16,6 +16,8 @@ const forChanging = [
   ".addhere",
   ".slip",
   ".cellname",
+  ".cell.quiet:not(.asked)",
+  ".head > .side",
   ".under",
   ".pager",
   ".aside-more",
@@ -136,7 +138,8 @@ function buttonsToText(frame: HTMLElement): void {
   for (const one of frame.querySelectorAll("button")) {
     const isFigure = one.classList.contains("fig");
     const isName =
-      one.closest(".working, .fromsentence, .waits") !== null && !one.matches(".formula");
+      one.closest(".working, .fromsentence, .waits, .cautions") !== null &&
+      !one.matches(".formula");
     if (isFigure || isName)
       one.replaceWith(el("span", { class: isFigure ? "fig" : undefined }, ...one.childNodes));
     else one.remove();

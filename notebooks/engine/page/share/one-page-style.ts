@@ -1,16 +1,20 @@
-/** All styles of the page as one text, with the fonts it uses inside. */
+/**
+ * All styles of the page as one text, with the fonts it uses inside. The sheet is fetched as it was
+ * written: rules read back from the browser have lost shorthands in which variables stand.
+ */
 export async function styleText(frame: Element): Promise<string> {
-  const rules: string[] = [];
-  for (const sheet of [...document.styleSheets, ...document.adoptedStyleSheets])
-    for (const rule of sheet.cssRules)
-      rules.push(
-        rule instanceof CSSFontFaceRule
-          ? await fontRule(rule, { frame, base: sheet.href ?? location.href })
-          : rule.cssText,
-      );
-  rules.push(onePageRules);
+  const texts: string[] = [];
+  for (const { href } of document.styleSheets) {
+    if (href === null) continue;
+    const response = await fetch(href);
+    if (!response.ok) throw new Error("its style could not be fetched");
+    texts.push(await withFonts(await response.text(), { frame, base: href }));
+  }
+  for (const sheet of document.adoptedStyleSheets)
+    texts.push(...[...sheet.cssRules].map(({ cssText }) => cssText));
+  texts.push(onePageRules);
   // No text of ours ends the element it stands in.
-  return rules.join("\n").replaceAll("</", "<\\/");
+  return texts.join("\n").replaceAll("</", "<\\/");
 }
 
 interface FontUse {
@@ -18,22 +22,22 @@ interface FontUse {
   readonly base: string;
 }
 
-/** The face of formulas is large and seldom there. */
+/** Puts the fonts into their rules; a face that is not used or not to be had is left out. */
+async function withFonts(text: string, use: FontUse): Promise<string> {
+  const faces = [...new Set(text.match(/@font-face\s*\{[^}]*\}/g) ?? [])];
+  const filled = await Promise.all(faces.map((face) => filledFace(face, use)));
+  return faces.reduce((all, face, index) => all.replaceAll(face, filled[index] ?? ""), text);
+}
+
+/** The face of formulas is only needed where one stands. */
 const withFormulas = /mono/i;
 
-async function fontRule(rule: CSSFontFaceRule, { frame, base }: FontUse): Promise<string> {
-  const family = rule.style.getPropertyValue("font-family");
-  if (withFormulas.test(family) && !frame.querySelector("pre, .listing, .formula")) return "";
-  const [, address] = /url\(["']?([^"')]+)["']?\)/.exec(rule.style.getPropertyValue("src")) ?? [];
-  if (address === undefined) return "";
+async function filledFace(face: string, { frame, base }: FontUse): Promise<string> {
+  if (withFormulas.test(face) && !frame.querySelector("pre, .listing, .formula")) return "";
+  const [whole = "", address = ""] = /url\(\s*["']?([^"')\s]+)["']?\s*\)/.exec(face) ?? [];
   const data = await dataAddress(new URL(address, base).href);
   // Without its font the page is read in a face the reader has.
-  if (data === undefined) return "";
-  const descriptors = ["font-weight", "font-stretch", "font-style"]
-    .map((name) => [name, rule.style.getPropertyValue(name)] as const)
-    .filter(([, value]) => value !== "")
-    .map(([name, value]) => `${name}:${value};`);
-  return `@font-face{font-family:${family};${descriptors.join("")}src:url("${data}") format("woff2")}`;
+  return data === undefined ? "" : face.replace(whole, `url(${data})`);
 }
 
 async function dataAddress(address: string): Promise<string | undefined> {
