@@ -138,7 +138,12 @@ describe("words are written in the page", () => {
     const field = page.locator(".words-slip .cm-content");
     await field.waitFor();
     await page.keyboard.press("ControlOrMeta+End");
-    await page.keyboard.type(" It is *all* of `fig total`");
+    await page.keyboard.type(" It is *all* of `fig to");
+    // The names of cells are offered where a figure is put in.
+    await page.locator(".words-slip [role=listbox]", { hasText: "24" }).waitFor();
+    await page.waitForTimeout(150);
+    await page.keyboard.press("Enter");
+    await page.keyboard.type("`");
     await page.locator("main p .fig", { hasText: "24" }).nth(1).waitFor();
     await page.locator("main p em", { hasText: "all" }).waitFor();
     // Focus and caret stand all this.

@@ -53,6 +53,7 @@ export class CellSlot implements CellView {
 
   /** The cell's block in the document may have other hints now, or be a table instead of a cell. */
   reblock(): void {
+    slipsFollow();
     const { book } = this.context;
     const block = book.block(this.id);
     const now = JSON.stringify([block?.kind, block?.hints]);

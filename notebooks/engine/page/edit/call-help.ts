@@ -1,11 +1,11 @@
-import type { Vocabulary } from "./suggestions.ts";
+import type { HandedWord } from "./suggestions.ts";
 import { writingPlace } from "./writing-place.ts";
 
 /** A line about the function whose call the caret stands in; undefined outside of a known one. */
 export function callHelp(
   text: string,
   caret: number,
-  { handed }: Vocabulary,
+  handed: readonly HandedWord[],
 ): { readonly call: string; readonly help: string } | undefined {
   const place = writingPlace(text, caret);
   const known = place.call && handed.find(({ name }) => name === place.call?.name);

@@ -114,7 +114,6 @@ export class CellSlip {
   #makeField(name: string, file: string): Field {
     const { block } = placeOf(this.#id, this.#context.book.documents) ?? {};
     const cell = block?.kind === "cell" ? block : undefined;
-    const vocabulary = () => vocabularyOf(this.#context, file, this.#handed);
     return new Field({
       label: `Formula of ${name}`,
       text: this.#before.replaceAll("\r\n", "\n"),
@@ -124,13 +123,13 @@ export class CellSlip {
         cellNames((word) => this.#others.has(word)),
         wrongPieces,
         completion(() => {
-          const { cells, handed } = vocabulary();
+          const { cells, handed } = vocabularyOf(this.#context, file, this.#handed);
           // A cell that names itself would go round in a circle.
           return { cells: cells.filter((one) => one.name !== name), handed };
         }),
       ],
       typed: (text) => this.#write(text),
-      moved: (view) => this.#showHelp(view.state.selection.main.head, vocabulary),
+      moved: (view) => this.#showHelp(view.state.selection.main.head),
       keep: () => this.#keep(),
       putBack: () => this.#putBack(),
       undo: () => this.#context.undo(),
@@ -172,9 +171,9 @@ export class CellSlip {
     this.#context.editing.edit(new Map([[notebook.file, text]]), { goesOn });
   }
 
-  #showHelp(caret: number, vocabulary: () => Parameters<typeof callHelp>[2]): void {
+  #showHelp(caret: number): void {
     const text = this.#field?.text;
-    const found = text === undefined ? undefined : callHelp(text, caret, vocabulary());
+    const found = text === undefined ? undefined : callHelp(text, caret, this.#handed);
     this.#help.hidden = found === undefined;
     if (found) this.#help.replaceChildren(el("code", {}, found.call), ` ${found.help}`);
   }

@@ -6,11 +6,12 @@ export interface TextChange {
 }
 
 /**
- * The smallest single change that makes one text of another; undefined where they are the same. A
- * last line end more or less counts as the same: a fenced block cannot hold it.
+ * The smallest single change that makes one text of another; undefined where they are the same. What
+ * is blank at the end counts for nothing: the document does not hold it, and somebody may be about to
+ * write there.
  */
 export function changeTo(now: string, wanted: string): TextChange | undefined {
-  if (now === wanted || now.replace(/\n$/, "") === wanted.replace(/\n$/, "")) return undefined;
+  if (now.trimEnd() === wanted.trimEnd()) return undefined;
   const most = Math.min(now.length, wanted.length);
   let from = 0;
   while (from < most && now[from] === wanted[from]) from += 1;

@@ -18,8 +18,26 @@ interface Offered extends Completion {
 
 /** Offers what may be written at the caret: a plain list, worked by the arrow keys, Enter and Escape. */
 export function completion(vocabulary: () => Vocabulary): Extension {
+  return listOf((context) => offered(context, vocabulary()));
+}
+
+/** Offers the names of cells where prose puts a figure into a sentence. */
+export function figureCompletion(vocabulary: () => Vocabulary): Extension {
+  return listOf((context) => {
+    const before = context.matchBefore(/`fig\s+[\p{L}\p{N}_$]*/u);
+    if (!before) return null;
+    const [word = ""] = /[\p{L}\p{N}_$]*$/u.exec(before.text) ?? [];
+    const { cells } = vocabulary();
+    const list = suggestions({ kind: "name", from: context.pos }, { cells, handed: [] });
+    return { from: context.pos - word.length, options: list.map(optionOf), validFor: wordsOnly };
+  });
+}
+
+const wordsOnly = /^[\p{L}_$][\p{L}\p{N}_$]*$/u;
+
+function listOf(source: (context: CompletionContext) => CompletionResult | null): Extension {
   return autocompletion({
-    override: [(context) => offered(context, vocabulary())],
+    override: [source],
     icons: false,
     addToOptions: [
       {
@@ -45,7 +63,7 @@ function offered(context: CompletionContext, vocabulary: Vocabulary): Completion
   return {
     from: place.from,
     options: list.map(optionOf),
-    validFor: /^[\p{L}_$][\p{L}\p{N}_$]*$/u,
+    validFor: wordsOnly,
   };
 }
 

@@ -1,3 +1,4 @@
+import { completionStatus } from "@codemirror/autocomplete";
 import { indentLess, indentMore } from "@codemirror/commands";
 import { indentUnit } from "@codemirror/language";
 import { type Extension, Prec } from "@codemirror/state";
@@ -23,7 +24,9 @@ export function ownKeys(acts: KeyActs): Extension {
       return true;
     };
   };
-  const leave: Command = () => {
+  const leave: Command = ({ state }) => {
+    // An open list of names is closed first; one that is only being made is no reason to wait.
+    if (completionStatus(state) === "active") return false;
     if (isFree) acts.putBack();
     isFree = !isFree;
     return true;
@@ -51,9 +54,9 @@ export function ownKeys(acts: KeyActs): Extension {
         },
       }),
     ),
+    Prec.highest(keymap.of([{ key: "Escape", run: leave }])),
     keymap.of([
       { key: "Mod-Enter", run: act(acts.keep) },
-      { key: "Escape", run: leave },
       { key: "Mod-z", run: act(acts.undo), preventDefault: true },
       { key: "Mod-Shift-z", run: act(acts.redo), preventDefault: true },
       { key: "Mod-y", run: act(acts.redo), preventDefault: true },

@@ -48,6 +48,9 @@ export function renameForm(id: CellId, context: Context): RenameForm {
       input.select();
     },
   };
+  form.addEventListener("keydown", ({ key }) => {
+    if (key === "Escape") made.toggle();
+  });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     void rename(file, { from: name, to: input.value.trim() }, context).then((why) => {
@@ -81,6 +84,9 @@ async function rename(
   const { renameCell } = await import("../../compile/rename.ts");
   const done = renameCell(documents, { file, from, to });
   if (!done.ok) return done.why;
+  const shipped = [...done.texts.keys()].find((one) => !context.editing.mayEdit(one));
+  if (shipped !== undefined)
+    return `It is named in ${shipped} too, which comes with the workbook. Make that notebook yours first.`;
   const ids = new Map([[idOf(file, from), idOf(file, to)] as const]);
   context.editing.edit(done.texts, { renamed: ids });
   openCell(idOf(file, to));

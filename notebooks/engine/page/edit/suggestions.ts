@@ -150,7 +150,7 @@ export function printedValue(shown: Shown | undefined): string {
 }
 
 function counted(count: number, what: string): string {
-  return `${count.toLocaleString("en")} ${what}${count === 1 ? "" : "s"}`;
+  return `${count} ${what}${count === 1 ? "" : "s"}`;
 }
 
 function plain({ name, what, help }: FieldWord): Omit<Suggestion, "order"> {

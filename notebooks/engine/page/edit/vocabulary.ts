@@ -1,18 +1,16 @@
+import type { CellId } from "../../types/index.ts";
 import { partsOf } from "../book.ts";
 import type { Context } from "../context.ts";
 import { type HandedWord, printedValue, type Vocabulary } from "./suggestions.ts";
 
 /** What the formulas of a document may name now, its cells with their live values. */
 export function vocabularyOf(
-  { book }: Context,
+  context: Context,
   file: string,
   handed: readonly HandedWord[],
 ): Vocabulary {
-  const names = (book.documents.get(file)?.blocks ?? []).flatMap((block) => {
-    if (block.kind === "prose") return [];
-    return block.kind === "uses" ? block.names.map(({ name }) => name) : [block.name];
-  });
-  const cells = [...new Set(names)].flatMap((name) => {
+  const { book } = context;
+  const cells = [...cellNames(context, file)].flatMap((name) => {
     const id = book.find(name, file);
     if (id === undefined) return [];
     const { shown, entry } = book.states.get(id) ?? {};
@@ -23,8 +21,20 @@ export function vocabularyOf(
 }
 
 /** The names of other cells that the formula of this one may take. */
-export function otherNames(context: Context, id: string): ReadonlySet<string> {
-  const [file, own] = partsOf(id as `${string}#${string}`);
-  const { cells } = vocabularyOf(context, file, []);
-  return new Set(cells.map(({ name }) => name).filter((name) => name !== own));
+export function otherNames(context: Context, id: CellId): ReadonlySet<string> {
+  const [file, own] = partsOf(id);
+  const names = cellNames(context, file);
+  names.delete(own);
+  return names;
+}
+
+/** The names a document gives to cells and tables of its own, and those it uses. */
+function cellNames({ book }: Context, file: string): Set<string> {
+  const blocks = book.documents.get(file)?.blocks ?? [];
+  return new Set(
+    blocks.flatMap((block) => {
+      if (block.kind === "prose") return [];
+      return block.kind === "uses" ? block.names.map(({ name }) => name) : [block.name];
+    }),
+  );
 }

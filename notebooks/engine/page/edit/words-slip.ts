@@ -3,10 +3,12 @@ import type { Notebook } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";
 import { placeBeside } from "./block-place.ts";
+import { figureCompletion } from "./completion.ts";
 import { Field } from "./field.ts";
 import { keysInWords } from "./field-keys.ts";
 import { bodyOf, StretchPlace } from "./stretch-place.ts";
 import { focusTools } from "./tools-focus.ts";
+import { vocabularyOf } from "./vocabulary.ts";
 
 /** Words of the document, opened to be written; how they are drawn stands above, and follows. */
 export class WordsSlip {
@@ -33,6 +35,7 @@ export class WordsSlip {
       text: body.replaceAll("\r\n", "\n"),
       firstLine: this.#firstLine(main),
       isProse: !isUses,
+      extensions: isUses ? [] : [figureCompletion(() => vocabularyOf(context, main.file, []))],
       typed: (text) => this.#write(text),
       keep: () => this.#close("Kept."),
       putBack: () => this.#putBack(),
