@@ -1,5 +1,5 @@
 import type { Block, CellBlock, Notebook, TableBlock } from "../types/index.ts";
-import { isClosing, openingOf } from "./fences.ts";
+import { isClosed, longerFence, openingOf } from "./fences.ts";
 import { linesOf } from "./lines.ts";
 
 /** The document with another formula in the named cell; every other byte stays. */
@@ -52,19 +52,6 @@ function refilled(text: string, content: string): string {
     .map((line) => (line.text === "" ? "" : indent + line.text) + lineEnd)
     .join("");
   const last = lines.at(-1);
-  const wasClosed = lines.length > 1 && last !== undefined && isClosing(last.text, marks);
-  if (!wasClosed) return `${head}${filled}${indent}${fence}${lineEnd}`;
+  if (last === undefined || !isClosed(lines)) return `${head}${filled}${indent}${fence}${lineEnd}`;
   return head + filled + (fence === marks ? last.text : indent + fence) + last.end;
-}
-
-/** A fence that no line of the content closes. */
-function longerFence(marks: string, lines: readonly string[]): string {
-  const mark = marks[0] ?? "`";
-  let length = marks.length;
-  for (const line of lines) {
-    const run = line.trim();
-    if (run !== "" && run === mark.repeat(run.length) && run.length >= length)
-      length = run.length + 1;
-  }
-  return mark.repeat(length);
 }

@@ -11,4 +11,6 @@ export { withFormula, withTableText } from "./edit.ts";
 export { type Line, linesOf } from "./lines.ts";
 export { documentsNeeded, documentsOf, loadDocuments } from "./load.ts";
 export { titleFromName, wrongName } from "./names.ts";
+export { pack, type ToPack } from "./pack.ts";
 export { readNotebook, writeNotebook } from "./read.ts";
+export { type Unpacked, unpack } from "./unpack.ts";

@@ -1,5 +1,5 @@
 import type { Block, DocumentProblem, DocumentProblemCode, Notebook } from "../types/index.ts";
-import { isClosing, openingOf } from "./fences.ts";
+import { isClosed } from "./fences.ts";
 import { type Info, readInfo, wrongFile } from "./info.ts";
 import { joinLines, type Line, linesOf } from "./lines.ts";
 import { wrongName } from "./names.ts";
@@ -89,7 +89,7 @@ function figureProblem(place: Place, content: string, line: number): void {
 
 function ours(place: Place, fence: Fence, info: Info): Block {
   const base = { text: joinLines(place.lines, fence.from, fence.to), line: fence.from + 1 };
-  if (!closed(place.lines, fence)) {
+  if (!isClosed(place.lines.slice(fence.from, fence.to))) {
     report(place, "unclosed-fence", fence.from, [], unclosedMessage(info));
   }
   if (info.kind === "uses") {
@@ -121,12 +121,6 @@ function ours(place: Place, fence: Fence, info: Info): Block {
 function unclosedMessage(info: Info): string {
   const what = info.kind === "uses" ? "block" : info.kind;
   return `The fence of this ${what} is never closed, so it reaches to the end of the document: put a line of the same marks after its last line.`;
-}
-
-function closed(lines: readonly Line[], { from, to }: Fence): boolean {
-  if (to - from < 2) return false;
-  const opening = openingOf(lines[from]?.text ?? "");
-  return opening !== undefined && isClosing(lines[to - 1]?.text ?? "", opening.marks);
 }
 
 function usedNames(place: Place, fence: Fence): { name: string; line: number }[] {

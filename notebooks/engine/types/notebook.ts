@@ -85,6 +85,10 @@ export type DocumentProblemCode =
   | "not-shared"
   | "syntax"
   | "assignment"
+  /** A block that should carry a used notebook or what was entered, and can't be read. */
+  | "not-carried"
+  /** Something was entered for a cell that is not there: it is kept. */
+  | "entry-without-cell"
   /** A formula names what formulas may not have: a clock, chance, the network. */
   | "not-allowed"
   /** A remark: the cell hides a name of the library. */
