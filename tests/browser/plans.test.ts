@@ -4,8 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { cell, field, settled, useSite } from "./harness.ts";
-import { enter, keep, menu, openShop, violations } from "./shop.ts";
+import { openCell, openOwn, own, write } from "./editing.ts";
+import { answer, cell, field, settled, useSite } from "./harness.ts";
+import { enter, keep, menu, openShop, shop, violations } from "./shop.ts";
 
 const site = useSite();
 
@@ -123,6 +124,22 @@ describe("plans side by side", () => {
     await page.getByRole("button", { name: "Back to the notebook" }).click();
     expect(await field(page, "board", "shop.md").inputValue()).toBe("$30.00");
     expect(await field(page, "bags", "shop.md").inputValue()).toBe("2");
+    await page.context().close();
+  }, 60_000);
+
+  it("works every plan out anew with the formulas as they are now", async () => {
+    const page = await site.page({ notebooks: { "shop.md": shop } });
+    await openOwn(page, site, "shop.md");
+    await own(page, "boards").locator("input[type=text]").first().fill("5");
+    await expect.poll(() => answer(page, "pay").textContent()).toBe("$143.00");
+    await keep(page, "Five boards");
+    await own(page, "boards").locator("input[type=text]").first().fill("2");
+    await openCell(page, "pay");
+    await write(page, "pay", "boards * board");
+    await page.keyboard.press("ControlOrMeta+Enter");
+    await expect.poll(() => answer(page, "pay").textContent()).toBe("$40.00");
+    await openSheet(page);
+    expect(await row(page, "To pay")).toEqual(["$40.00", "$100.00"]);
     await page.context().close();
   }, 60_000);
 

@@ -6,8 +6,8 @@ import { answer, field, openNotebook, type PageOptions, type Site, settled } fro
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
 
-// 1.1 x (4 boards at $20 + 6 bags at $5) = $121; what stands in it is easily worked out by hand.
-const shop = `# Shop
+/** 1.1 x (4 boards at $20 + 6 bags at $5) = $121; what stands in it is easily worked out by hand. */
+export const shop = `# Shop
 
 \`\`\`js cell pay pinned "To pay"
 (1 + tax) * (boards * board + bags * bag)
