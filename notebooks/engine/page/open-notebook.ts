@@ -63,7 +63,11 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
   const [book, units = "us"] = await Promise.all([
     openBook({
       main: file,
-      load: (name) => library.load(name),
+      async load(name) {
+        const text = await library.load(name);
+        // What a page that ended could not write, as on a full disk, is newer than what is there.
+        return keeper.textOnItsWay(library.place(name)) ?? text;
+      },
       readCsv: options.csv.readCsv,
       async loadEntered(files) {
         const loaded = await keeper.load(files);
