@@ -65,9 +65,12 @@ class OverIndexedDb implements Storage {
         return result;
       } catch (error) {
         abort();
-        // What `act` failed of is the reason; that the step was given up is not.
-        await done.catch(() => undefined);
-        throw error;
+        const end = await done.then(
+          () => undefined,
+          (reason: unknown) => reason,
+        );
+        // What `act` failed of is the reason, unless it only heard that the step was given up.
+        throw nameOf(error) === "AbortError" && nameOf(end) !== "" ? end : error;
       }
     });
   }
@@ -114,6 +117,8 @@ class OverIndexedDb implements Storage {
     return opening;
   }
 }
+
+const nameOf = (error: unknown) => (error instanceof Error ? error.name : "");
 
 class BlockedByNewer extends Error {
   override readonly name = "BlockedByNewer";

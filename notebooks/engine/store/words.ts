@@ -8,7 +8,7 @@ export function notKept(error: unknown): string {
   if (name === "VersionError" || name === "BlockedByNewer")
     return "A newer version of this workbook looks after what is kept in this browser. Nothing of it was changed, and what you type here is not kept. Save the notebook as a file, then load this page again.";
   if (name === "InvalidStateError" || name === "AbortError" || name === "UnknownError")
-    return "This browser has let go of what it keeps for this page, as private windows and clearing of data do. What you typed stays on this page and is tried again. To be safe, save the notebook as a file.";
+    return "This browser could not write what it keeps for this page: the disk may be full, the window private, or its data cleared meanwhile. What you typed stays on this page and is tried again. To be safe, save the notebook as a file.";
   const why = error instanceof Error && error.message !== "" ? error.message : String(error);
   return `What you typed could not be kept on this computer: ${why}. It stays on this page and is tried again. To be safe, save the notebook as a file.`;
 }
