@@ -37,6 +37,17 @@ export const pointing: ReadonlySet<string> = new Set(
   "fill stroke clip-path mask marker-start marker-mid marker-end".split(" "),
 );
 
+/** Parts that are drawn again wherever something points at them. */
+export const drawnAgain: ReadonlySet<string> = new Set("pattern marker mask clipPath".split(" "));
+
+/** What a part of a drawing may say it is; never an alert, a dialog or a control of the page. */
+export const roles: ReadonlySet<string> = new Set(
+  (
+    "img figure group list listitem none presentation note table row rowgroup cell columnheader " +
+    "rowheader caption graphics-document graphics-object graphics-symbol"
+  ).split(" "),
+);
+
 /** Attributes that name parts of the same drawing by id. */
 export const naming: ReadonlySet<string> = new Set("aria-labelledby aria-describedby".split(" "));
 
