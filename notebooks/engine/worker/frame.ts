@@ -32,6 +32,8 @@ export function startFrame(): void {
       if (room === made) relay.asked(event.data);
     };
     made.onerror = (event) => {
+      // The page says it in words; the browser's console need not.
+      event.preventDefault();
       if (room === made) tell({ kind: "room-broke", message: String(event.message) });
     };
     made.postMessage({ kind: "port" }, [port]);
