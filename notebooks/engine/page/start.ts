@@ -1,3 +1,5 @@
+import { isLink } from "../share/is-link.ts";
+import { openLinked } from "./open-linked.ts";
 import { openNotebook } from "./open-notebook.ts";
 import type { PageOptions } from "./options.ts";
 import { showShelf } from "./show-shelf.ts";
@@ -12,6 +14,12 @@ export type { ShelfNotebook } from "./shelf.ts";
  * reference of the calculations, anything else the shelf. A link's notebook stands after the `#`.
  */
 export async function startPage(options: PageOptions): Promise<void> {
+  if (isLink(location.hash)) {
+    const linked = await openLinked(location.hash, options);
+    // The link itself stays out of the address: going on from here changes the copy, not the link.
+    history.replaceState(null, "", linked.ok ? `?notebook=${encodeURIComponent(linked.file)}` : "./");
+    if (!linked.ok) return showShelf(options, linked.words);
+  }
   const asked = new URLSearchParams(location.search);
   const file = asked.get("notebook");
   if (file === null) return showShelf(options);

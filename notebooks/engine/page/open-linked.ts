@@ -1,0 +1,35 @@
+import { createDocument, listDocuments, type Storage } from "../store/index.ts";
+import type { PageOptions } from "./options.ts";
+
+export type Linked =
+  | { readonly ok: true; readonly file: string }
+  | { readonly ok: false; readonly words: string };
+
+/**
+ * Takes what a link holds in as a notebook of the reader's own, apart from all they keep. The same
+ * link opened again opens the same notebook, with whatever was changed in it since.
+ */
+export async function openLinked(hash: string, options: PageOptions): Promise<Linked> {
+  const { openLink } = await import("./share/open-link.ts");
+  const opened = await openLink(options, hash);
+  if (!opened.ok) return opened;
+  const { key, title, file, text, carried, entered } = opened;
+  const known = await openedBefore(options.storage, key);
+  if (known !== undefined) return { ok: true, file: known };
+  const made = await createDocument(options.storage, {
+    file,
+    taken: options.notebooks.map((each) => each.file),
+    text,
+    title,
+    origin: { from: "link", key },
+    carried,
+    entered,
+    changed: new Date().toISOString(),
+  });
+  return made.good ? { ok: true, file: made.value.place } : { ok: false, words: made.words };
+}
+
+async function openedBefore(storage: Storage, key: string): Promise<string | undefined> {
+  const { documents } = await listDocuments(storage);
+  return documents.find(({ origin }) => origin.from === "link" && origin.key === key)?.place;
+}
