@@ -1,7 +1,14 @@
-import { createDocument, type DocumentRecord, listDocuments } from "../store/index.ts";
-import { el } from "./dom.ts";
+import {
+  bringBackDocument,
+  createDocument,
+  type DocumentRecord,
+  listDocuments,
+  listRemoved,
+} from "../store/index.ts";
+import { button, el } from "./dom.ts";
 import { shelfKeepActs } from "./keep/index.ts";
 import { fileFor } from "./make-it-mine.ts";
+import { now } from "./now.ts";
 import type { PageOptions } from "./options.ts";
 import { type ShelfNotebook, shelf } from "./shelf.ts";
 import { findAnswers } from "./shelf-answers.ts";
@@ -27,7 +34,10 @@ export async function showShelf(options: PageOptions, trouble?: string): Promise
     today,
     newNotebook: () => newNotebook(options),
     openFile: () => undefined,
-    more: shelfKeepActs(options, say),
+    more: [
+      ...(await putAwayList(options, say)),
+      el("p", { class: "acts" }, ...shelfKeepActs(options, say)),
+    ],
   });
   root.replaceChildren(
     el("a", { class: "skip", href: "#page" }, "Skip to the page"),
@@ -38,6 +48,33 @@ export async function showShelf(options: PageOptions, trouble?: string): Promise
   );
   const files = [...own, ...notebooks].map(({ file }) => file);
   await findAnswers([...new Set(files)], options, (file, answer) => shown.answer(file, answer));
+}
+
+/** Notebooks that were put away, each to be brought back. */
+async function putAwayList(
+  { storage }: PageOptions,
+  say: (words: string) => void,
+): Promise<readonly HTMLElement[]> {
+  const removed = await listRemoved(storage);
+  if (removed.length === 0) return [];
+  const lines = removed.map(({ file, title, at }) => {
+    const back = button("Bring it back", () => {
+      void bringBackDocument(storage, file).then((brought) => {
+        if (brought.good) location.reload();
+        else say(brought.words);
+      });
+    });
+    back.setAttribute("aria-label", `Bring ${title} back`);
+    return el(
+      "li",
+      {},
+      el("span", {}, el("b", {}, title), el("small", {}, ` put away ${inWords(at)}`)),
+      back,
+    );
+  });
+  return [
+    el("details", { class: "putaway" }, el("summary", {}, "Put away"), el("ul", {}, ...lines)),
+  ];
 }
 
 function ownBook({ place, title, origin, changed }: DocumentRecord): ShelfNotebook {
@@ -70,7 +107,7 @@ function newNotebook({ storage, notebooks }: PageOptions): void {
         text: firstText(title),
         title,
         origin: { from: "new" },
-        changed: new Date().toISOString(),
+        changed: now(),
       });
       if (!made.good) return made.words;
       location.assign(`?notebook=${encodeURIComponent(made.value.place)}&write`);

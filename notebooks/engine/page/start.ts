@@ -17,9 +17,17 @@ export async function startPage(options: PageOptions): Promise<void> {
   if (isLink(location.hash)) {
     const linked = await openLinked(location.hash, options);
     // The link itself stays out of the address: going on from here changes the copy, not the link.
-    history.replaceState(null, "", linked.ok ? `?notebook=${encodeURIComponent(linked.file)}` : "./");
+    history.replaceState(
+      null,
+      "",
+      linked.ok ? `?notebook=${encodeURIComponent(linked.file)}` : "./",
+    );
     if (!linked.ok) return showShelf(options, linked.words);
   }
+  // A link pasted over the address of an open page changes nothing but what stands after the `#`.
+  addEventListener("hashchange", () => {
+    if (isLink(location.hash)) location.reload();
+  });
   const asked = new URLSearchParams(location.search);
   const file = asked.get("notebook");
   if (file === null) return showShelf(options);

@@ -23,7 +23,7 @@ describe("the leaves of the room", () => {
   });
 
   it("show rows together while they fit", () => {
-    expect(leaves("h1 r1 r2 r3 r4 r5 t1")).toEqual(["h1: r1 r2 r3 r4", "h1: r5", "h1: t1"]);
+    expect(leaves("h1 r1 r2 r3 r4 r5 t1")).toEqual(["h1: r1 r2 r3", "h1: r4 r5", "h1: t1"]);
     expect(leaves("h1 r1 w1 r2")).toEqual(["h1: r1", "h1: w1 r2"]);
   });
 

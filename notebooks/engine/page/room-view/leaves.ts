@@ -9,7 +9,7 @@ export interface Leaf {
 export type Part = "heading" | "words" | "row" | "thing" | "nothing";
 
 /** So many rows of entries or results fit on the wall together. */
-const mostRows = 4;
+const mostRows = 3;
 
 /**
  * Deals the nodes of the page out to leaves, in their order: words go with what follows them, rows

@@ -87,6 +87,10 @@ export class RoomView {
   private turn(): void {
     const leaf = this.leaves[this.at];
     this.mark(leaf);
+    // What is folded on the page is what there is to see here.
+    for (const node of leaf?.nodes ?? [])
+      for (const fold of node.querySelectorAll<HTMLDetailsElement>(":scope > details.fold"))
+        fold.open = true;
     const where = leaf?.heading
       ? `${this.options.title()} / ${leaf.heading}`
       : this.options.title();
@@ -101,11 +105,10 @@ export class RoomView {
     const now = new Set(leaf?.nodes);
     for (const node of this.options.page.querySelectorAll<HTMLElement>(":scope > .ruled > *"))
       node.classList.toggle("now", now.has(node));
-    for (const stretch of this.options.page.querySelectorAll(":scope > .ruled"))
-      stretch.classList.toggle(
-        "now",
-        [...stretch.children].some((node) => now.has(node as HTMLElement)),
-      );
+    for (const stretch of this.options.page.querySelectorAll(":scope > .ruled")) {
+      const shown = [...stretch.children].filter((node) => now.has(node as HTMLElement));
+      stretch.classList.toggle("now", shown.length > 0);
+    }
   }
 
   /** Everything is made so large that the smallest letters can be read from the last row. */
@@ -144,5 +147,9 @@ function partOf(node: HTMLElement): Part {
   if (!node.matches(".cell"))
     return /^(P|UL|OL|BLOCKQUOTE)$/.test(node.tagName) ? "words" : "thing";
   if (node.dataset.kind === undefined) return "nothing";
-  return ["entry", "result"].includes(node.dataset.kind) ? "row" : "thing";
+  return isRow(node) ? "row" : "thing";
+}
+
+function isRow(node: HTMLElement): boolean {
+  return node.dataset.kind === "entry" || node.dataset.kind === "result";
 }

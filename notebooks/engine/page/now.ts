@@ -1,0 +1,2 @@
+/** The ISO instant now. */
+export const now = () => new Date().toISOString();
