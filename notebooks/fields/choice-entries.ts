@@ -12,6 +12,9 @@ export interface ChoiceEntryOptions<T extends string> extends EntryOptions {
  * `choiceEntry("sides", { choices: { sides: "Sides run through", ends: "Ends run through" } })`.
  *
  * @throws ProblemError where the default is none of the choices, or an option is misspelt
+ *
+ * @example
+ * choiceEntry("sides", { choices: ["sides", "ends"] }).read("ends").value // => "ends"
  */
 export function choiceEntry<const T extends string>(
   initial: NoInfer<T>,
@@ -61,6 +64,9 @@ function isList<T extends string>(
  * An entry for yes or no: `yesNoEntry("yes")`.
  *
  * @throws ProblemError where the default is neither, or an option is misspelt
+ *
+ * @example
+ * yesNoEntry("yes").read("no").value // => false
  */
 export function yesNoEntry(initial: "yes" | "no", options: EntryOptions = {}): Entry<boolean> {
   requireOptions(options, []);

@@ -29,6 +29,9 @@ type Reader = (
  * An entry for a number without unit: `numberEntry("0.75", { min: 0, max: 1 })`.
  *
  * @throws ProblemError where the default or a limit is no number, or an option is misspelt
+ *
+ * @example
+ * numberEntry("0.75", { min: 0, max: 1 }).limits // => "0 to 1"
  */
 export function numberEntry<const O extends NumberEntryOptions = object>(
   initial: string,
@@ -41,6 +44,9 @@ export function numberEntry<const O extends NumberEntryOptions = object>(
  * An entry for a whole number, from 0 unless `min` says otherwise: `countEntry("2", { max: 12 })`.
  *
  * @throws ProblemError where the default or a limit is no whole number, or an option is misspelt
+ *
+ * @example
+ * countEntry("2", { max: 12 }).read("3").value // => 3
  */
 export function countEntry<const O extends NumberEntryOptions = object>(
   initial: string,
@@ -54,6 +60,9 @@ export function countEntry<const O extends NumberEntryOptions = object>(
  * `percentEntry("8 %", { max: "100 %" })` has the value 0.08. A bare number is a percentage.
  *
  * @throws ProblemError where the default or a limit is no percentage, or an option is misspelt
+ *
+ * @example
+ * percentEntry("8 %", { max: "100 %" }).read("12 %").value // => 0.12
  */
 export function percentEntry<const O extends NumberEntryOptions = object>(
   initial: string,

@@ -19,6 +19,9 @@ import {
  * An entry for a date, as a year, month or day: `dateEntry("2026-04-25")`, `dateEntry(today)`.
  *
  * @throws ProblemError where the default is no date, or an option is misspelt
+ *
+ * @example
+ * printDate(dateEntry("2026-04-25").read("2026-04").value) // => "April 2026"
  */
 export function dateEntry<const O extends EntryOptions & NoneOption = object>(
   initial: string | CalendarDate,
@@ -42,6 +45,9 @@ export interface SectionEntryOptions extends EntryOptions, NoneOption {
  * An entry for a board's section: `sectionEntry("2x12")`, `sectionEntry("none", { orNone: true })`.
  *
  * @throws ProblemError where the default is no section, or an option is misspelt
+ *
+ * @example
+ * sectionEntry("2x12").read("2x10").value.name // => "2x10"
  */
 export function sectionEntry<const O extends SectionEntryOptions = object>(
   initial: string,
@@ -62,6 +68,9 @@ const longestText = 500;
  * An entry for words, at most 500 characters: `textEntry("Our garden")`. Blank is allowed.
  *
  * @throws ProblemError where the default is too long, or an option is misspelt
+ *
+ * @example
+ * textEntry("Our garden").initial // => "Our garden"
  */
 export function textEntry(initial: string, options: EntryOptions = {}): Entry<string> {
   requireOptions(options, []);

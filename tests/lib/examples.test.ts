@@ -5,11 +5,14 @@ import { readDocs } from "../../build/docs/read-docs.ts";
 import { loadPublished } from "../../build/published.ts";
 import { dataFiles } from "../../build/steps/made.ts";
 import * as lib from "../../lib/index.ts";
+import * as fields from "../../notebooks/fields/index.ts";
 
 // Every example of a doc comment is run, and what it says it gives (`// => …`) is compared.
 const folder = join(import.meta.dirname, "../..");
 const published = loadPublished(dataFiles());
-const names = readDocs(join(folder, "lib/index.ts"), folder);
+const names = ["lib/index.ts", "notebooks/fields/index.ts"].flatMap((entry) =>
+  readDocs(join(folder, entry), folder),
+);
 
 /** A result as an example states it: quantities printed, the rest as JSON with quantities printed. */
 function stated(value: unknown): string {
@@ -53,7 +56,7 @@ async function run(example: string): Promise<readonly Compared[]> {
   const AsyncFunction = (async () => {}).constructor as new (
     ...texts: string[]
   ) => (...values: unknown[]) => Promise<void>;
-  const known = Object.entries({ ...lib, published });
+  const known = Object.entries({ ...lib, ...fields, published });
   const call = new AsyncFunction("$say", ...known.map(([name]) => name), program);
   await call(
     (value: unknown, said: string) => compared.push({ got: stated(value), said }),
