@@ -7,7 +7,7 @@ type Slow = (...given: readonly unknown[]) => Promise<unknown>;
 /** The functions that take long, with how many arguments come before their options. */
 const listed: Readonly<Record<string, number>> = {
   planBoards: 1,
-  planBoardsAtYard: 2,
+  planBoardsAtYard: 1,
   planGarden: 2,
   planBuying: 1,
   compareBuying: 1,
