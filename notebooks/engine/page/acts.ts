@@ -4,6 +4,7 @@ import { type KeptParts, keepActs } from "./keep/index.ts";
 import type { Library } from "./library.ts";
 import { nameNotebook, putAway } from "./own-acts.ts";
 import { planActs } from "./plans/acts.ts";
+import { referenceActs } from "./reference/acts.ts";
 import { shareActs } from "./share/acts.ts";
 
 /** All that can be done with an open notebook, in the order of its menu. */
@@ -24,6 +25,7 @@ export function notebookActs(context: Context, library: Library, kept: KeptParts
       hint: "With all it uses and all you entered",
       run: () => context.saveAsFile(),
     },
+    ...referenceActs(context),
     ...keepActs(context, kept),
     { words: "Put it away", shown: isOwn, run: () => void putAway(context, library) },
   ];

@@ -2,6 +2,7 @@ import type { OutlineCell } from "../types/index.ts";
 import type { Context } from "./context.ts";
 import { el } from "./dom.ts";
 import { linksTo } from "./links.ts";
+import { functionLink } from "./reference/link.ts";
 
 /** An opened cell: its name, its formula with the document's line numbers, what it takes and gives. */
 export function slipView(outline: OutlineCell, context: Context): HTMLElement {
@@ -43,6 +44,7 @@ export function slipView(outline: OutlineCell, context: Context): HTMLElement {
         { class: "names" },
         ...(takes.length > 0 ? [el("p", {}, "Takes"), ...linksTo(takes, context)] : []),
         ...(gives.length > 0 ? [el("p", {}, "Gives to"), ...linksTo(gives, context)] : []),
+        ...calls(outline, context),
       ),
     ),
   );
@@ -51,6 +53,14 @@ export function slipView(outline: OutlineCell, context: Context): HTMLElement {
 function firstLine({ id, line }: OutlineCell, { book }: Context): number {
   const block = book.block(id);
   return block?.kind === "cell" ? block.formulaLine : line + 1;
+}
+
+/** The functions of the library that the formula names, each with its place in the reference. */
+function calls({ functions }: OutlineCell, context: Context): (Node | string)[] {
+  if (functions.length === 0) return [];
+  const links = functions.map(({ name }) => functionLink(name, context));
+  const nodes = links.flatMap((link, at) => (at === 0 ? [link] : [", ", link]));
+  return [el("p", {}, "Functions it calls"), el("div", {}, ...nodes)];
 }
 
 /** Names of other cells are underlined; nothing else is marked. */

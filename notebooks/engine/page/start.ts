@@ -29,6 +29,10 @@ export async function startPage(options: PageOptions): Promise<void> {
     if (isLink(location.hash)) location.reload();
   });
   const asked = new URLSearchParams(location.search);
+  if (asked.has("reference")) {
+    const { openReference } = await import("./reference/open-reference.ts");
+    return openReference(asked.get("reference") ?? undefined, options);
+  }
   const file = asked.get("notebook");
   if (file === null) return showShelf(options);
   if (await openNotebook(file, options)) return goToHash();

@@ -4,6 +4,7 @@ import { button, el } from "./dom.ts";
 import { figureNodes } from "./figure-text.ts";
 import { linksTo } from "./links.ts";
 import { originsOf } from "./origins.ts";
+import { functionLink } from "./reference/link.ts";
 import { slipView } from "./slip.ts";
 import { sourceNodes } from "./sources.ts";
 
@@ -69,8 +70,10 @@ export function workingNodes(
   const parts: [string, (Node | string)[]][] = [];
   const { takes, functions } = originsOf(outline, context.book.outline);
   if (takes.length > 0) parts.push(["Takes", linksTo(takes, context)]);
-  const rules = functions.flatMap(({ rule }) => (rule ? [rule] : []));
-  if (rules.length > 0) parts.push(["Rule", rules.map((rule) => el("div", {}, rule))]);
+  const rules = functions.flatMap(({ name, rule }) =>
+    rule ? [el("div", {}, rule, " ", functionLink(name, context))] : [],
+  );
+  if (rules.length > 0) parts.push(["Rule", rules]);
   const sources = functions.flatMap(({ sources }) => sources);
   if (sources.length > 0)
     parts.push(["Source", [el("div", {}, ...sourceNodes(sources, context.sources))]]);
