@@ -26,6 +26,7 @@ import { GatheredProblems } from "./problem-places.ts";
 import type { RoomLink } from "./room-link.ts";
 import { RoomNotice } from "./room-notice.ts";
 import { RoomView } from "./room-view/room-view.ts";
+import { saveAsFile } from "./save-file.ts";
 import { stateOf } from "./state-of.ts";
 import { Tally } from "./tally.ts";
 import { type Head, top, type ViewName } from "./top.ts";
@@ -144,7 +145,7 @@ export class NotebookPage {
       undo: () => this.updates.stepped("Undone", driver.undo()),
       redo: () => this.updates.stepped("Done again", driver.redo()),
       makeItMine: () => makeItMine(this.context),
-      saveAsFile: () => undefined,
+      saveAsFile: () => saveAsFile(this.context),
       say: (words) => this.announcer.say(words),
       goTo: (id) => goTo(id, this.view.element),
     };

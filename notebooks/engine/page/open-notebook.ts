@@ -5,6 +5,7 @@ import { NotebookPage } from "./notebook-page.ts";
 import { now } from "./now.ts";
 import type { PageOptions } from "./options.ts";
 import { RoomLink } from "./room-link.ts";
+import { toldBefore } from "./told-next.ts";
 
 /** Opens a notebook in the page; gives false where there is no such file. */
 export async function openNotebook(file: string, options: PageOptions): Promise<boolean> {
@@ -22,7 +23,7 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
     died: () => open?.driver.died(),
   });
   link.prepare();
-  const troubles: string[] = options.storageTrouble ? [options.storageTrouble] : [];
+  const troubles = [...toldBefore(), ...(options.storageTrouble ? [options.storageTrouble] : [])];
   const trouble = (words: string) => {
     if (open) open.showTroubles([words]);
     else troubles.push(words);

@@ -9,10 +9,13 @@ import { button, el } from "./dom.ts";
 import { shelfKeepActs } from "./keep/index.ts";
 import { fileFor } from "./make-it-mine.ts";
 import { now } from "./now.ts";
+import { openFile } from "./open-file.ts";
 import type { PageOptions } from "./options.ts";
+import { pickFile } from "./pick-file.ts";
 import { type ShelfNotebook, shelf } from "./shelf.ts";
 import { findAnswers } from "./shelf-answers.ts";
 import { askTitle } from "./title-form.ts";
+import { tellNext } from "./told-next.ts";
 import { top } from "./top.ts";
 
 /** Draws the shelf: the reader's own notebooks, then the shipped ones. */
@@ -33,7 +36,7 @@ export async function showShelf(options: PageOptions, trouble?: string): Promise
     shipped: notebooks.filter(({ file }) => own.every((mine) => mine.file !== file)),
     today,
     newNotebook: () => newNotebook(options),
-    openFile: () => undefined,
+    openFile: () => void openPicked(options, say),
     more: [
       ...(await putAwayList(options, say)),
       el("p", { class: "acts" }, ...shelfKeepActs(options, say)),
@@ -135,4 +138,13 @@ lengthEntry("4 ft", { min: "1 ft", max: "8 ft" })
 boardLength * bedWidth
 \`\`\`
 `;
+}
+
+async function openPicked(options: PageOptions, say: (words: string) => void): Promise<void> {
+  const picked = await pickFile(".md,.markdown,.txt,text/markdown,text/plain");
+  if (!picked) return;
+  const opened = await openFile(picked, options);
+  if (!opened.ok) return say(opened.words);
+  if (opened.remarks.length > 0) tellNext(opened.remarks);
+  location.assign(`?notebook=${encodeURIComponent(opened.file)}`);
 }
