@@ -25,6 +25,8 @@ export function answersTable(options: AnswersTableOptions): HTMLElement[] {
     ? differing
     : [...differing, ...all.filter((row) => !differing.includes(row))];
   const left = all.length - shown.length;
+  // What a column can't be worked out for is said at its first row.
+  const said = new Set<string>();
   const head = columns.map((column) =>
     el("th", { scope: "col", class: column.plan ? undefined : "inuse" }, ...options.head(column)),
   );
@@ -33,7 +35,7 @@ export function answersTable(options: AnswersTableOptions): HTMLElement[] {
     { class: "led planled" },
     el("caption", {}, "What each comes to"),
     el("thead", {}, el("tr", {}, el("th", { scope: "col", class: "l" }, "Answer"), ...head)),
-    el("tbody", {}, ...shown.map((row) => rowOf(row, options))),
+    el("tbody", {}, ...shown.map((row) => rowOf(row, options, said))),
   );
   const region = {
     class: "scroll",
@@ -57,7 +59,11 @@ interface Row {
   readonly answers: readonly (Answer | undefined)[];
 }
 
-function rowOf({ id, answers }: Row, { columns, added, title, takeAway }: AnswersTableOptions) {
+function rowOf(
+  { id, answers }: Row,
+  { columns, added, title, takeAway }: AnswersTableOptions,
+  said: Set<string>,
+) {
   const least = lowest(answers);
   const name = title(id);
   const away =
@@ -67,24 +73,40 @@ function rowOf({ id, answers }: Row, { columns, added, title, takeAway }: Answer
     "tr",
     { class: differs(answers) ? undefined : "alike" },
     el("th", { scope: "row", class: "l" }, el("span", { class: "name" }, name), away),
-    ...answers.map((answer, at) => cellOf(answer, columns[at], least.has(at))),
+    ...answers.map((answer, at) =>
+      cellOf(answer, columns[at], { isLeast: least.has(at), isNew: isNew(answer, `${at}`, said) }),
+    ),
   );
 }
 
-function cellOf(answer: Answer | undefined, column: Column | undefined, isLeast: boolean) {
+interface How {
+  readonly isLeast: boolean;
+  /** What is wrong has not been said in this column. */
+  readonly isNew: boolean;
+}
+
+function isNew(answer: Answer | undefined, column: string, said: Set<string>): boolean {
+  if (answer?.is !== "error") return false;
+  const key = `${column} ${answer.message}`;
+  const before = said.has(key);
+  said.add(key);
+  return !before;
+}
+
+function cellOf(answer: Answer | undefined, column: Column | undefined, how: How) {
   const isStale = column !== undefined && column.is !== "done";
-  const classes = [column?.plan ? "" : "inuse", isLeast ? "least" : "", isStale ? "stale" : ""];
+  const classes = [column?.plan ? "" : "inuse", how.isLeast ? "least" : "", isStale ? "stale" : ""];
   return el(
     "td",
     { class: classes.join(" ").trim() || undefined },
-    ...contentOf(answer, column, isLeast),
+    ...contentOf(answer, column, how),
   );
 }
 
 function contentOf(
   answer: Answer | undefined,
   column: Column | undefined,
-  isLeast: boolean,
+  { isLeast, isNew }: How,
 ): (Node | string)[] {
   if (answer === undefined) {
     const words = column?.is === "done" ? "no figure" : column?.is === "failed" ? "not known" : "…";
@@ -94,7 +116,7 @@ function contentOf(
     const why = answer.message.length > 140 ? `${answer.message.slice(0, 139)}…` : answer.message;
     return [
       el("span", { class: "none" }, "can’t be worked out"),
-      el("small", { class: "why" }, why),
+      ...(isNew ? [el("small", {}, why)] : []),
     ];
   }
   const { number, unit, second } = answer.figure;

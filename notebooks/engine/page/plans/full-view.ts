@@ -63,15 +63,10 @@ export function openFullView(context: Context, options: FullViewOptions): FullVi
     closed = true;
     watch.disconnect();
     element.remove();
-    removeEventListener("keydown", onEscape);
     if (open === view) open = undefined;
     options.closed();
     const { focus } = before;
     if (focus instanceof HTMLElement && focus.isConnected) focus.focus();
-  };
-  const onEscape = (event: KeyboardEvent) => {
-    const free = !event.defaultPrevented && !document.querySelector("dialog[open]");
-    if (event.key === "Escape" && free) view.close();
   };
   const view: FullView = {
     element,
@@ -96,7 +91,6 @@ export function openFullView(context: Context, options: FullViewOptions): FullVi
   };
   root.dataset.view = "plans";
   watch.observe(root, { attributes: true, attributeFilter: ["data-view"] });
-  addEventListener("keydown", onEscape);
   const frame = root.querySelector(":scope > .frame");
   if (frame) frame.after(element);
   else root.append(element);

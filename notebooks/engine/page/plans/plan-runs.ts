@@ -39,6 +39,7 @@ export class PlanRuns {
   #setting = "";
   #documents = 0;
   #run = 0;
+  #stopped = false;
 
   constructor(context: Context, events: RunEvents) {
     this.#context = context;
@@ -48,6 +49,11 @@ export class PlanRuns {
 
   result(name: string): PlanResult {
     return this.#results.get(name) ?? unknown;
+  }
+
+  /** The reader stopped it before its end. */
+  get stopped(): boolean {
+    return this.#stopped;
   }
 
   /** Formulas or tables of the documents are others now. */
@@ -66,6 +72,7 @@ export class PlanRuns {
   /** Works out all of these whose answers do not stand; overtakes what runs. */
   async run(plans: readonly ToRun[]): Promise<void> {
     this.#run += 1;
+    this.#stopped = false;
     const run = this.#run;
     const setting = `${this.#documents} ${this.#context.driver.units}`;
     if (setting !== this.#setting) this.#inRoom = undefined;
@@ -86,11 +93,12 @@ export class PlanRuns {
   /** Ends what runs; what has not been worked out says so. */
   stop(): void {
     this.#run += 1;
+    this.#stopped = true;
     this.#inRoom = undefined;
     this.#room.end();
     for (const [name, { is }] of this.#results)
       if (is === "waiting" || is === "running")
-        this.#set(name, { is: "failed", why: "It was stopped." });
+        this.#set(name, { is: "failed", why: "it was stopped" });
     this.#events.changed(0, 0);
   }
 

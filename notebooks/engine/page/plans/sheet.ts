@@ -42,6 +42,7 @@ class PlansSheet {
   readonly #phone = matchMedia("screen and (max-width: 639px)");
   readonly #bars = new BarsView();
   readonly #parts = {
+    acts: el("p", { class: "acts sheetacts" }),
     controls: el("div", { class: "sheetcontrols" }),
     above: el("div", { class: "sheetcontrols" }),
     table: el("div"),
@@ -70,8 +71,9 @@ class PlansSheet {
     this.#runs = new PlanRuns(context, {
       changed: (done, total) => this.#goesOn(done, total),
     });
-    const { controls, above, table, drawnOf, differences } = this.#parts;
+    const { acts, controls, above, table, drawnOf, differences } = this.#parts;
     this.#view.body.append(
+      acts,
       controls,
       el("section", { class: "sheetpart", "aria-label": "What each comes to" }, above, table),
       el("section", { class: "sheetpart drawnpart" }, drawnOf, this.#bars.element),
@@ -131,7 +133,8 @@ class PlansSheet {
   #chosen(): ReadonlySet<string> {
     const all = this.#plans.map(({ name }) => name);
     const chosen = this.#remembered.shown?.filter((name) => all.includes(name));
-    return new Set(chosen ?? all.slice(-(this.#room() - 1)));
+    const room = this.#room() - 1;
+    return new Set(chosen?.slice(0, room) ?? all.slice(-room));
   }
 
   readonly #draw = (): void => {
@@ -266,12 +269,19 @@ class PlansSheet {
 
   #goesOn(done: number, total: number): void {
     this.#draw();
-    if (done >= total) this.#view.show(total > 0 ? "All plans are worked out." : "", total < 2);
-    else {
-      const words = `Working out plan ${done + 1} of ${total}.`;
-      // Said at the start only: a plan a second would be chatter.
-      this.#view.show(words, done > 0 || total < 2);
-    }
+    const isRunning = done < total;
+    drawOnce(this.#parts.acts, [isRunning, this.#runs.stopped], () =>
+      isRunning
+        ? [button("Stop", () => this.#runs.stop())]
+        : this.#runs.stopped
+          ? [button("Work out the rest", () => this.#run())]
+          : [],
+    );
+    // Said at the start only: a plan a second would be chatter.
+    if (isRunning)
+      this.#view.show(`Working out plan ${done + 1} of ${total}.`, done > 0 || total < 2);
+    else if (this.#runs.stopped) this.#view.show("Stopped.");
+    else this.#view.show(total > 0 ? "All plans are worked out." : "", total < 2);
   }
 
   #run(): void {
@@ -297,7 +307,11 @@ class PlansSheet {
   readonly #acts: HeadActs = {
     use: (plan) => {
       const column = this.#columns().find((one) => one.plan?.name === plan.name);
-      if (column) usePlan(this.#context, column, (words, undo) => this.#view.note(words, undo));
+      if (!column) return;
+      usePlan(this.#context, column, (words, undo) => this.#view.note(words, undo));
+      this.#draw();
+      // The word that was chosen is gone: the plan is in use. What takes it back has focus.
+      this.#view.element.querySelector<HTMLElement>(".noted button")?.focus();
     },
     rename: (plan) =>
       askRename(this.#context, plan, async (to) => {
@@ -317,7 +331,11 @@ class PlansSheet {
   };
 
   #keep(): Promise<void> {
-    return keepAsPlan(this.#context, (name) => void this.#reload(`${name} is kept.`));
+    return keepAsPlan(this.#context, (name) => {
+      const { shown } = this.#remembered;
+      if (shown) this.#remember({ shown: [...shown, name].slice(1 - this.#room()) });
+      void this.#reload(`${name} is kept.`);
+    });
   }
 
   async #reload(words: string, undo?: () => void): Promise<void> {
