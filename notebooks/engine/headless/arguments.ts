@@ -18,6 +18,8 @@ export interface Asked {
   readonly today: string | undefined;
   readonly format: Format;
   readonly trust: boolean;
+  /** The file the notebook is to be saved as, with all that was entered. */
+  readonly save: string | undefined;
 }
 
 const options = {
@@ -29,6 +31,7 @@ const options = {
   json: { type: "boolean" },
   csv: { type: "boolean" },
   trust: { type: "boolean" },
+  save: { type: "string" },
   help: { type: "boolean", short: "h" },
 } as const;
 
@@ -53,6 +56,7 @@ export function readArguments(argv: readonly string[]): Asked | "help" {
     today: todayOf(values.today),
     format: values.json ? "json" : values.csv ? "csv" : "text",
     trust: values.trust ?? false,
+    save: values.save,
   };
 }
 
@@ -75,7 +79,7 @@ function inOurWords(error: unknown): string {
 
 /** `--set kerf=-1 in` is meant as written: an argument after an option is its value, dash or not. */
 function joined(argv: readonly string[]): string[] {
-  const taking = new Set(["--table", "--set", "--cell", "--units", "--today"]);
+  const taking = new Set(["--table", "--set", "--cell", "--units", "--today", "--save"]);
   const args: string[] = [];
   for (let at = 0; at < argv.length; at += 1) {
     const argument = argv[at] ?? "";

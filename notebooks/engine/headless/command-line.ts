@@ -4,6 +4,7 @@ import { readArguments } from "./arguments.ts";
 import { type Job, makeJob } from "./job.ts";
 import { locate } from "./locate.ts";
 import { runJob } from "./run-job.ts";
+import { placeToSave, saveNotebook } from "./save.ts";
 import { usageText, WrongUsage, whyTrust } from "./usage.ts";
 
 /** What the command line is put together from. */
@@ -47,7 +48,12 @@ async function asked(line: CommandLine): Promise<number> {
     return 2;
   }
   const job = await makeJob(wanted, located, line);
-  return located.shipped ? finished(job, line) : runApart(job, line.script);
+  const path = wanted.save === undefined ? "" : await placeToSave(wanted.save, line.cwd, job);
+  const code = await (located.shipped ? finished(job, line) : runApart(job, line.script));
+  if (path === "" || code === 2) return code;
+  await saveNotebook(path, job, line.makeHost());
+  line.err(`Saved as ${path}.\n`);
+  return code;
 }
 
 async function apart(line: CommandLine): Promise<number> {

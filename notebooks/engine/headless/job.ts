@@ -1,8 +1,8 @@
 import { resolve } from "node:path";
-import { documentsNeeded, readNotebook } from "../document/index.ts";
-import type { Surroundings } from "../types/index.ts";
+import type { CellId, DocumentProblem, Surroundings } from "../types/index.ts";
 import type { Asked, Format } from "./arguments.ts";
 import { fileText } from "./file-text.ts";
+import { gather } from "./gather.ts";
 import type { Located } from "./locate.ts";
 import { WrongUsage } from "./usage.ts";
 
@@ -13,6 +13,10 @@ export interface Job {
   readonly shipped: boolean;
   /** Texts of the notebook and of all it uses, by name. */
   readonly documents: Readonly<Record<string, string>>;
+  /** What was typed into fields when they were saved. */
+  readonly entered: Readonly<Record<CellId, string>>;
+  /** What of a saved file could not be read. */
+  readonly troubles: readonly DocumentProblem[];
   /** CSV texts by the table they stand for. */
   readonly tables: Readonly<Record<string, string>>;
   readonly sets: Readonly<Record<string, string>>;
@@ -30,7 +34,7 @@ export async function makeJob(
   located: Located,
   around: { readonly cwd: string; readonly today: string },
 ): Promise<Job> {
-  const documents = await documentTexts(located);
+  const gathered = await gather(located);
   const tables = Object.fromEntries(
     await Promise.all(
       Object.entries(asked.tables).map(
@@ -41,20 +45,7 @@ export async function makeJob(
   const { sets, cells, units, format } = asked;
   const surroundings = { units, today: asked.today ?? around.today };
   const { main, shipped } = located;
-  return { main, shipped, documents, tables, sets, cells, surroundings, format };
-}
-
-async function documentTexts({ main, read }: Located): Promise<Record<string, string>> {
-  const texts: Record<string, string> = {};
-  const waiting = [main];
-  for (let file = waiting.shift(); file !== undefined; file = waiting.shift()) {
-    if (Object.hasOwn(texts, file)) continue;
-    const text = await read(file);
-    if (text === undefined) continue;
-    texts[file] = text;
-    waiting.push(...documentsNeeded(readNotebook(text, file)));
-  }
-  return texts;
+  return { ...gathered, main, shipped, tables, sets, cells, surroundings, format };
 }
 
 async function tableText(path: string, name: string): Promise<string> {

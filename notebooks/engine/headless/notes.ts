@@ -32,6 +32,19 @@ export function notesOnTables(
     .map(noteOn);
 }
 
+/** What was saved as typed into a cell that is no field any more: it counts for nothing. */
+export function notesOnSaved(saved: readonly OutlineCell[], session: Session): readonly string[] {
+  return saved
+    .filter(({ id, what }) => {
+      const state = session.state(id);
+      return what === "cell" && state !== undefined && !state.entry && !state.error;
+    })
+    .map(
+      ({ name, file }) =>
+        `Note: what was entered for ${name} of ${file} is not used: it is no entry.`,
+    );
+}
+
 function noteOn({ path, text }: ShownRemark): string {
   const place = path.map((step) => (typeof step === "number" ? `row ${step}` : step));
   return `Note: ${place.length === 0 ? "" : `${place.join(", ")}: `}${text}`;

@@ -1,10 +1,10 @@
 import { compileNotebook, type Program } from "../compile/index.ts";
 import { documentsOf } from "../document/index.ts";
 import { createSession, type Session } from "../run/index.ts";
-import type { CellId, Entered, Host, OutlineCell } from "../types/index.ts";
+import type { CellId, DocumentProblem, Entered, Host, OutlineCell } from "../types/index.ts";
 import type { Job } from "./job.ts";
 import { Names } from "./names.ts";
-import { notesOnDocument, notesOnTables } from "./notes.ts";
+import { notesOnDocument, notesOnSaved, notesOnTables } from "./notes.ts";
 import { type Outcome, outcomeOf } from "./outcome.ts";
 import { csvText } from "./print-csv.ts";
 import { jsonText } from "./print-json.ts";
@@ -59,12 +59,17 @@ async function worked(job: Job, open: Open, idle: Promise<unknown>): Promise<Pri
   const unfinished = new Set<CellId>(session.unfinished());
   const cameOut = (cell: OutlineCell) => outcomeOf(cell, session, unfinished);
   const outcomes = cells.map(cameOut);
-  const given = [...Object.keys(job.tables), ...Object.keys(job.sets)];
+  const given = [...Object.keys(job.tables), ...Object.keys(job.sets)].map((name) =>
+    known.cell(name),
+  );
+  const saved = session.outline.filter(({ id }) => Object.hasOwn(job.entered, id));
   const err = [
-    ...programProblems(program),
+    ...job.troubles.map(atLine),
+    ...program.problems.map(atLine),
     ...outcomes.flatMap(errorLines),
     // What was given and is bad is said, though no cell asked for needs it.
-    ...given.flatMap((name) => errorLines(cameOut(known.cell(name)))),
+    ...[...given, ...saved].flatMap((cell) => errorLines(cameOut(cell))),
+    ...notesOnSaved(saved, session),
     ...notesOnDocument(program, job),
     ...notesOnTables(cells, session, job),
   ];
@@ -73,7 +78,7 @@ async function worked(job: Job, open: Open, idle: Promise<unknown>): Promise<Pri
 }
 
 function enteredOf(job: Job, known: Names): Entered {
-  const entered: Record<CellId, string> = {};
+  const entered: Record<CellId, string> = { ...job.entered };
   for (const [name, csv] of Object.entries(job.tables)) entered[known.table(name).id] = csv;
   for (const [name, text] of Object.entries(job.sets)) {
     // What is not there, or no entry, is refused once all entries are known.
@@ -117,7 +122,7 @@ function errorLines({ errors }: Outcome): readonly string[] {
   });
 }
 
-/** Problems of the document that belong to no cell; they stand in nobody's way, but are said. */
-function programProblems({ problems }: Program): readonly string[] {
-  return problems.map(({ file, line, message }) => `${file}, line ${line}: ${message}`);
+/** A problem that belongs to no cell; it stands in nobody's way, but is said. */
+function atLine({ file, line, message }: DocumentProblem): string {
+  return `${file}, line ${line}: ${message}`;
 }

@@ -22,6 +22,8 @@ as notebooks/rebuild.md.
   --today YYYY-MM-DD      the day that counts as today (the clock's unless given)
   --json                  print one JSON object, keyed by cell
   --csv                   print one table cell as CSV
+  --save FILE.md          save the notebook as a new file, with what it uses and
+                          what --set and --table give inside it
   --trust                 run a notebook that does not come with the package
   --help                  print this
 

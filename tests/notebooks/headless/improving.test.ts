@@ -25,6 +25,8 @@ describe("long work at the command line", () => {
         main: "a.md",
         shipped: true,
         documents: { "a.md": text },
+        entered: {},
+        troubles: [],
         tables: {},
         sets: {},
         cells: [],
