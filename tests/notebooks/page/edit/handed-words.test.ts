@@ -21,7 +21,7 @@ const names: readonly ReferenceName[] = [
         fields: [{ name: "freeBoard", type: "Length", help: "What stays free, 1 in by default." }],
       },
     ],
-    returns: { type: "Volume" },
+    returns: { type: "Range<Volume>" },
   },
   { ...base, name: "FillOptions", what: "type", group: "soil", signature: "", summary: "Options." },
   {
@@ -54,12 +54,12 @@ it("words of a formula are made of the reference: options by argument, tables as
   expect(handedWords(names)).toEqual([
     {
       name: "fillVolume",
-      what: "Volume",
-      call: "fillVolume(bed: Bed, options?: FillOptions): Volume",
-      help: "How much fill a bed takes.",
+      what: "range of volume",
+      call: "fillVolume(bed, { freeBoard })",
+      help: "How much fill a bed takes. Gives: range of volume.",
       options: [
         [],
-        [{ name: "freeBoard", what: "Length", help: "What stays free, 1 in by default." }],
+        [{ name: "freeBoard", what: "length", help: "What stays free, 1 in by default." }],
       ],
       fields: [],
     },
