@@ -45,6 +45,10 @@ describe("a formula is written in the page", () => {
     await page.locator('p[role="status"]', { hasText: "sied is not known" }).waitFor({
       state: "attached",
     });
+    // Closed, the error stands at the cell; from there it opens again to be mended.
+    await page.keyboard.press("ControlOrMeta+Enter");
+    await own(page, "twice").getByRole("button", { name: "Open the cell" }).click();
+    await formula(page, "twice").waitFor();
     await write(page, "twice", "side *");
     await foot.getByText(/line 12/i).waitFor();
     await write(page, "twice", "side * 2");

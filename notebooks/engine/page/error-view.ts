@@ -1,4 +1,5 @@
 import type { CellError, CellId, OutlineCell } from "../types/index.ts";
+import { partsOf } from "./book.ts";
 import type { Context } from "./context.ts";
 import { button, el } from "./dom.ts";
 import { slipView } from "./slip.ts";
@@ -24,6 +25,10 @@ export function errorView(
     error.kind === "stopped" ? stoppedWords(title) : brokenWords(error, title, elsewhere);
   const slip = el("div");
   const open = button("Open the cell", () => {
+    // In the writing view a cell of one's own opens to be mended.
+    const isWritten = context.options.root.dataset.view === "write";
+    const name = open.closest(".cell")?.querySelector<HTMLElement>(":scope > .cellname");
+    if (isWritten && name && context.editing.mayEdit(partsOf(id)[0])) return name.click();
     const shown = slip.childNodes.length > 0;
     slip.replaceChildren(...(shown || !outline ? [] : [slipView(outline, context)]));
     open.textContent = shown ? "Open the cell" : "Fold the cell away";
