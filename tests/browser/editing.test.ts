@@ -77,6 +77,17 @@ describe("a formula is written in the page", () => {
     expect(await list.textContent()).not.toContain("apart");
     await page.keyboard.press("Escape");
     await list.waitFor({ state: "detached" });
+    // Functions come from the reference, with what they take.
+    await write(page, "apart", "");
+    await page.keyboard.type('lengthEntry("8 ft", { mi');
+    await list.getByText("min", { exact: true }).waitFor();
+    const help = own(page, "apart").locator(".callhelp");
+    expect(await help.textContent()).toMatch(/^lengthEntry\(initial, \{ .*min/);
+    await page.waitForTimeout(150);
+    await page.keyboard.press("Enter");
+    await page.keyboard.type('"1 ft" })');
+    expect(await field.textContent()).toBe('lengthEntry("8 ft", { min: "1 ft" })');
+    await own(page, "apart").locator("input[type=text]").first().waitFor();
     await page.context().close();
   });
 

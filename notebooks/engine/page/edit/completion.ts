@@ -39,6 +39,8 @@ function listOf(source: (context: CompletionContext) => CompletionResult | null)
   return autocompletion({
     override: [source],
     icons: false,
+    // So few that the list need not scroll: going on with the arrow keys brings the next.
+    maxRenderedOptions: 7,
     addToOptions: [
       {
         position: 80,

@@ -32,7 +32,7 @@ export function fieldLook(isProse: boolean): Extension {
     },
     ".cm-tooltip.cm-tooltip-autocomplete > ul": {
       fontFamily: "var(--figure)",
-      maxHeight: "16rem",
+      maxHeight: "min(26rem, 80vh)",
       maxWidth: "min(34rem, 92vw)",
     },
     ".cm-tooltip.cm-tooltip-autocomplete > ul > li": {
