@@ -87,7 +87,7 @@ describe("a formula is written in the page", () => {
     await page.keyboard.press("Enter");
     await page.keyboard.type('"1 ft" })');
     expect(await field.textContent()).toBe('lengthEntry("8 ft", { min: "1 ft" })');
-    await own(page, "apart").locator("input[type=text]").first().waitFor();
+    await own(page, "apart").locator(".held input[type=text]").waitFor();
     await page.context().close();
   });
 
