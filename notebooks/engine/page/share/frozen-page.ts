@@ -17,7 +17,6 @@ const forChanging = [
   ".slip",
   ".cellname",
   ".cell.quiet:not(.asked)",
-  ".head > .side",
   ".under",
   ".pager",
   ".aside-more",
@@ -43,6 +42,8 @@ export function frozenPage(context: Context): HTMLElement {
     tellPaper(false);
   }
   for (const element of frame.querySelectorAll(forChanging)) element.remove();
+  // What may be changed is said at the side of the head; the place keeps its room.
+  for (const side of frame.querySelectorAll(".head > .side")) side.replaceChildren();
   fillWorkings(frame, context);
   fillUses(frame, context);
   openTally(frame);
