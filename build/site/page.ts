@@ -1,4 +1,5 @@
 import { readCsv, writeCsv } from "../../lib/table/index.ts";
+import { newerNotice } from "../../notebooks/engine/page/share/newer.ts";
 import { startPage } from "../../notebooks/engine/page/start.ts";
 import {
   memoryStorage,
@@ -7,6 +8,7 @@ import {
   textJournal,
 } from "../../notebooks/engine/store/index.ts";
 import { unpackReference } from "../docs/pack.ts";
+import { frameAddress, workOffline } from "./offline/register.ts";
 
 /** A file of the site as text; undefined where there is none. */
 async function textOf(path: string): Promise<string | undefined> {
@@ -54,7 +56,7 @@ async function start(): Promise<void> {
       return unpackReference(text);
     }),
     loadNotebook: (file) => textOf(`notebooks/${encodeURIComponent(file)}`),
-    engineUrl: "engine.html",
+    engineUrl: frameAddress(),
     code: {
       // The published tables and the rules of the library are data: they come as a file of their own.
       room: once(async () => {
@@ -72,6 +74,13 @@ async function start(): Promise<void> {
     journal: textJournal(localStorage, crypto.randomUUID()),
     today: today(),
   });
+  // The first answers go before what is fetched for another day.
+  setTimeout(() => workOffline(tellNewer).catch(() => undefined), 1_500);
+}
+
+function tellNewer(use: () => void): void {
+  document.querySelector(".newer")?.remove();
+  document.body.prepend(newerNotice(use));
 }
 
 void start();

@@ -7,6 +7,7 @@ import { packReference } from "../docs/pack.ts";
 import { out, root } from "../root.ts";
 import { bundleText } from "./bundle.ts";
 import { reference, ruleDocs, slimDataFiles, sourceTitles } from "./made.ts";
+import { buildOffline } from "./offline.ts";
 import { withoutPlanner } from "./without-planner.ts";
 
 const site = join(out, "site");
@@ -31,6 +32,7 @@ export async function buildSite(): Promise<void> {
   cpSync(join(root, "node_modules/highs/build/highs.wasm"), join(site, "room/highs.wasm"));
   writeFileSync(join(site, "reference.json"), packReference(reference()));
   writeFileSync(join(site, "index.html"), indexPage());
+  await buildOffline(site);
 }
 
 async function buildPage(): Promise<void> {
@@ -122,6 +124,7 @@ function indexPage(): string {
 <meta http-equiv="Content-Security-Policy" content="${pagePolicy()}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="referrer" content="no-referrer">
+<meta name="version" content="">
 <title>Bedwright</title>
 <link rel="icon" href="data:,">
 <link rel="stylesheet" href="style.css">

@@ -7,7 +7,7 @@ import { needChromium } from "../../build/chromium.ts";
 import { out } from "../../build/root.ts";
 import { serveFolder } from "../../build/serve.ts";
 
-const flags = [
+export const flags = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
@@ -52,6 +52,8 @@ export function useSite(): Site {
       if (!browser) throw new Error("the browser has not started");
       const context = await browser.newContext({
         viewport: { width: 1280, height: 900 },
+        // What a service worker asks for, no test could route; those about it make their own contexts.
+        serviceWorkers: "block",
         ...options,
       });
       for (const [file, text] of Object.entries(notebooks))

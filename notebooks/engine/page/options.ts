@@ -13,7 +13,7 @@ export interface PageOptions {
   readonly notebooks: readonly ShelfNotebook[];
   /** A notebook's text by file name; undefined where there is none. */
   loadNotebook(file: string): Promise<string | undefined>;
-  /** Where `engine.html` is. */
+  /** Where `engine.html` is; with `sealed` in its query its answer is sandboxed by its own header. */
   readonly engineUrl: string;
   readonly code: RoomCode;
   readonly csv: Csv;
