@@ -1,55 +1,21 @@
 import { readFileSync } from "node:fs";
-import type { Page } from "playwright-core";
+import { createRequire } from "node:module";
+import type { BrowserContextOptions } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { openCell, openOwn, own, sums, write } from "./editing.ts";
-import { answer, field, openNotebook, settled, useSite } from "./harness.ts";
+import { field, openNotebook, useSite } from "./harness.ts";
+import { act, area, bench, pageWithHistory, pane } from "./kept-states.ts";
 
 const site = useSite();
 
-const bench = `# Bench
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
 
-\`\`\`js cell long "Length"
-lengthEntry("8 ft", { min: "1 ft" })
-\`\`\`
+interface AxeWindow {
+  readonly axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+}
 
-\`\`\`js cell deep "Depth"
-lengthEntry("1 ft")
-\`\`\`
-
-\`\`\`js cell area pinned "Area"
-long * deep
-\`\`\`
-`;
 const notebooks = { "bench.md": bench, "sums.md": sums };
-
-async function act(page: Page, words: string): Promise<void> {
-  await page.locator("details.acts > summary").click();
-  await page.locator("details.acts").getByRole("button", { name: words }).click();
-}
-
-/** Enters a text as if more than the pause had gone by since the last. */
-async function enterLater(page: Page, name: string, text: string): Promise<void> {
-  await page.clock.fastForward(20_000);
-  await field(page, name, "bench.md").fill(text);
-  await page.keyboard.press("Tab");
-}
-
-const area = (page: Page, text: string) => answer(page, "area").filter({ hasText: text }).waitFor();
-const pane = (page: Page) => page.getByRole("dialog", { name: "Earlier states" });
-
-async function withHistory() {
-  const page = await site.page({ notebooks });
-  await page.clock.install({ time: new Date("2026-04-25T14:05:00") });
-  await openNotebook(page, site, "bench.md");
-  await settled(page);
-  await enterLater(page, "long", "10 ft");
-  await area(page, "10");
-  await enterLater(page, "long", "12 ft");
-  await area(page, "12");
-  await enterLater(page, "deep", "2 ft");
-  await area(page, "24");
-  return page;
-}
+const withHistory = (options?: BrowserContextOptions) => pageWithHistory(site, options);
 
 describe("a notebook's earlier states", () => {
   it("are listed in words, looked at, brought back, and that is undone", async () => {
@@ -62,7 +28,7 @@ describe("a notebook's earlier states", () => {
     expect(await lines.nth(0).textContent()).toContain("Changed after it: entry Depth");
     await lines
       .nth(1)
-      .getByRole("button", { name: /Look at the state of today/ })
+      .getByRole("button", { name: /^Look at it as it was today 14:0/ })
       .click();
     const inside = lines.nth(1).locator(".differs > li");
     await inside.nth(1).waitFor();
@@ -114,59 +80,57 @@ describe("a notebook's earlier states", () => {
     await page.context().close();
   });
 
+  it("are not read when the notebook is opened", async () => {
+    const page = await withHistory();
+    await page.addInitScript(() => {
+      const read: unknown[] = [];
+      const { get } = IDBObjectStore.prototype;
+      IDBObjectStore.prototype.get = function (key) {
+        read.push(key);
+        return get.call(this, key);
+      };
+      Object.assign(window, { read });
+    });
+    await page.reload();
+    await area(page, "24");
+    const read = () => page.evaluate(() => (window as unknown as { read: string[] }).read);
+    expect(await read()).toContain("entered:bench.md");
+    expect((await read()).filter((key) => key.startsWith("state"))).toEqual([]);
+    await act(page, "Earlier states");
+    await pane(page).locator(".states > li").nth(2).waitFor();
+    expect((await read()).filter((key) => key.startsWith("state"))).toHaveLength(4);
+    await page.context().close();
+  });
+
+  it.each([
+    ["wide", { viewport: { width: 1280, height: 900 } }],
+    ["narrow, by touch", { viewport: { width: 360, height: 740 }, hasTouch: true }],
+    ["dark", { viewport: { width: 1024, height: 800 }, colorScheme: "dark" as const }],
+  ])("can be used by everyone: %s", async (_, options) => {
+    const page = await withHistory({ reducedMotion: "reduce", ...options });
+    await act(page, "Earlier states");
+    await pane(page)
+      .getByRole("button", { name: /Look at/ })
+      .first()
+      .click();
+    await pane(page).getByRole("button", { name: "Bring this back" }).waitFor();
+    await page.evaluate(axeSource);
+    const found = await page.evaluate(() => (window as unknown as AxeWindow).axe.run());
+    expect(found.violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual(
+      [],
+    );
+    const sideways = await pane(page).evaluate((one) => one.scrollWidth - one.clientWidth);
+    expect(sideways).toBe(0);
+    await page.keyboard.press("Escape");
+    await pane(page).waitFor({ state: "detached" });
+    await page.context().close();
+  });
+
   it("says that there are none yet", async () => {
     const page = await site.page({ notebooks });
     await openNotebook(page, site, "bench.md");
     await act(page, "Earlier states");
     await pane(page).getByText("There is none yet").waitFor();
-    await page.context().close();
-  });
-});
-
-describe("everything in one file", () => {
-  it("goes from one browser to another, and writes over nothing there", async () => {
-    const page = await withHistory();
-    const downloading = page.waitForEvent("download");
-    await act(page, "Keep everything in one file");
-    const download = await downloading;
-    expect(download.suggestedFilename()).toBe("bedwright-everything-2026-04-25.json");
-    const path = await download.path();
-    expect(JSON.parse(readFileSync(path, "utf8")).kind).toBe("bedwright-all");
-
-    const other = await site.page({ notebooks });
-    await openNotebook(other, site, "bench.md");
-    await field(other, "long", "bench.md").fill("20 ft");
-    await area(other, "20");
-    await other.goto(site.address);
-    const choosing = other.waitForEvent("filechooser");
-    await other.getByRole("button", { name: "Take everything from a file" }).click();
-    await (await choosing).setFiles(path);
-    const report = other.getByRole("dialog");
-    await report.getByText("What is entered in bench.md differs: yours stays").waitFor();
-    await openNotebook(other, site, "bench.md");
-    await area(other, "20");
-    await act(other, "Earlier states");
-    const theirs = pane(other).locator(".states > li", {
-      hasText: "Came with a file of everything",
-    });
-    await theirs.getByRole("button", { name: /Look at/ }).click();
-    await theirs.getByRole("button", { name: "Bring this back" }).click();
-    await area(other, "24");
-    await page.context().close();
-    await other.context().close();
-  });
-
-  it("is refused in words where it is none", async () => {
-    const page = await site.page({ notebooks });
-    await page.goto(site.address);
-    const choosing = page.waitForEvent("filechooser");
-    await page.getByRole("button", { name: "Take everything from a file" }).click();
-    await (await choosing).setFiles({
-      name: "shopping.json",
-      mimeType: "application/json",
-      buffer: Buffer.from("[]"),
-    });
-    await page.getByRole("dialog").getByText("This is not a file of everything").waitFor();
     await page.context().close();
   });
 });

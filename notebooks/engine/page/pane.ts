@@ -22,7 +22,7 @@ export function openPane({ title, content, className = "", closed }: PaneOptions
   const element = el(
     "dialog",
     { class: `pane ${className}`.trim(), "aria-labelledby": heading },
-    el("header", {}, el("h2", { id: heading, tabindex: -1 }, title), close),
+    el("header", { role: "none" }, el("h2", { id: heading, tabindex: -1 }, title), close),
     ...content,
   );
   element.addEventListener("close", () => {

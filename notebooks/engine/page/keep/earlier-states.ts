@@ -85,8 +85,8 @@ function stateLine(
   const look = button("Look at it", () => toggle(), {
     "aria-expanded": "false",
     "aria-controls": inside.id,
-    "aria-label": `Look at the state of ${time}`,
   });
+  look.append(el("span", { class: "vh" }, ` as it was ${time}`));
   const toggle = () => {
     inside.hidden = !inside.hidden;
     look.setAttribute("aria-expanded", String(!inside.hidden));

@@ -29,6 +29,8 @@ export interface FollowOptions {
   /** Whether a field of this cell has the focus; what comes then waits until it has not. Default: asks the page. */
   focused?(id: CellId): boolean;
   plansChanged?(): void;
+  /** Where leaving a field is heard. Default: the document. */
+  readonly page?: Pick<EventTarget, "addEventListener" | "removeEventListener">;
 }
 
 export interface Following {
@@ -46,7 +48,7 @@ export interface Following {
 /** Shows what other tabs write of the same notebook, but never under somebody's hands. */
 export function followOtherTabs(options: FollowOptions): Following {
   const { others, scope, keeper, book } = options;
-  const { focused = hasFocus, editing = () => false } = options;
+  const { focused = hasFocus, editing = () => false, page = document } = options;
   const entries = new Map<
     CellId,
     { value: EnteredValue | undefined; here: EnteredValue | undefined }
@@ -88,7 +90,7 @@ export function followOtherTabs(options: FollowOptions): Following {
   };
 
   const later = () => setTimeout(catchUp);
-  document.addEventListener("focusout", later);
+  page.addEventListener("focusout", later);
   const stop = others.heard(hear);
   return {
     catchUp,
@@ -101,7 +103,7 @@ export function followOtherTabs(options: FollowOptions): Following {
     },
     end() {
       stop();
-      document.removeEventListener("focusout", later);
+      page.removeEventListener("focusout", later);
     },
   };
 }

@@ -2,7 +2,7 @@
 export function whenInWords(at: string, now: Date): string {
   const date = new Date(at);
   if (Number.isNaN(date.getTime())) return at;
-  const time = date.toLocaleTimeString("en-GB", { hour: "numeric", minute: "2-digit" });
+  const time = `${date.getHours()}:${String(date.getMinutes()).padStart(2, "0")}`;
   const yesterday = new Date(now);
   yesterday.setDate(now.getDate() - 1);
   if (isSameDay(date, now)) return `today ${time}`;
