@@ -143,6 +143,13 @@ describe("undoing goes through the whole notebook", () => {
     await page.keyboard.press("ControlOrMeta+Shift+Z");
     await own(page, "total").locator(".n", { hasText: "40" }).first().waitFor();
     expect(await formula(page, "twice").textContent()).toBe("side * 3");
+    // What changes behind the caret leaves it where it is.
+    await page.keyboard.press("Home");
+    for (let step = 0; step < 4; step += 1) await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ControlOrMeta+z");
+    await own(page, "total").locator(".n", { hasText: "30" }).first().waitFor();
+    await page.keyboard.type(" * 1");
+    expect(await formula(page, "twice").textContent()).toBe("side * 1 * 2");
     await page.context().close();
   });
 });
