@@ -1,23 +1,32 @@
-import { withFormula, wrongName } from "../document/index.ts";
-import type { Block, Notebook, ProseBlock } from "../types/index.ts";
+import { linesOf, readNotebook, withFormula, wrongName } from "../document/index.ts";
+import type { Block, CellId, Notebook, ProseBlock } from "../types/index.ts";
+import { fileCycles } from "./file-cycles.ts";
 import { type FreePlace, freeNames } from "./free-names.ts";
 import { parseCell } from "./parse-cell.ts";
+import { type Placed, type Scope, scopesOf } from "./scope.ts";
 
 export interface Renaming {
   readonly file: string;
+  /** The name it has; of cells that share one, as in its id: `side/2` is the second. */
   readonly from: string;
   readonly to: string;
 }
 
 /** The new texts of all documents that change, or what is in the way. */
 export type Renamed =
-  | { readonly ok: true; readonly texts: ReadonlyMap<string, string> }
+  | {
+      readonly ok: true;
+      readonly texts: ReadonlyMap<string, string>;
+      /** Cells that have another id now: what is entered in them goes with them. */
+      readonly renamed: ReadonlyMap<CellId, CellId>;
+    }
   | { readonly ok: false; readonly why: string };
 
 /**
- * Gives a cell or table another name: where it is defined, in the formulas and sentences of its
- * document, and in every open document that uses it. Refused where the new name is no name, is taken,
- * or would mean something else in one of the formulas.
+ * Gives a cell or table another name: where it is defined, in the formulas and sentences that mean
+ * it, and in every open document that uses it. Another cell of the old name, and what a formula
+ * declares itself, stay. Refused where the new name is no name, is taken, or would mean something
+ * else in one of the formulas.
  */
 export function renameCell(
   documents: ReadonlyMap<string, Notebook>,
@@ -25,37 +34,87 @@ export function renameCell(
 ): Renamed {
   const wrong = wrongName(to);
   if (wrong !== undefined) return { ok: false, why: `It can't be called so: ${wrong}.` };
-  const texts = new Map<string, string>();
-  for (const one of concerned(documents, file, from)) {
-    const notebook = documents.get(one);
-    if (!notebook) continue;
-    const why = inTheWay(notebook, from, to);
-    if (why !== undefined) return { ok: false, why };
-    texts.set(one, notebook.blocks.map((block) => renamed(block, notebook, { from, to })).join(""));
+  const scopes = scopesOf(documents, fileCycles(documents));
+  const cell = scopes.get(file)?.placed.find(({ id }) => id === `${file}#${from}`);
+  if (cell === undefined) return { ok: false, why: `${file} has no cell ${from}.` };
+  if (!nameIn(cell.block.name).test(cell.block.text)) {
+    const why = `Line ${cell.block.line} of ${file} does not write the name ${from} as it reads: write it plainly there first.`;
+    return { ok: false, why };
   }
-  return { ok: true, texts };
+  const task = { file, cell, scopes, from: cell.block.name, to };
+  const texts = new Map<string, string>();
+  for (const scope of scopes.values()) {
+    const places = placesIn(scope, task);
+    if (places === undefined) continue;
+    const why = inTheWay(scope.notebook, places, task);
+    if (why !== undefined) return { ok: false, why };
+    const { blocks } = scope.notebook;
+    const text = blocks.map((block) => renamed(block, scope.notebook, { places, ...task }));
+    texts.set(scope.notebook.file, text.join(""));
+  }
+  return { ok: true, texts, renamed: otherIds(documents, texts.get(file) ?? "", task) };
 }
 
-/** The document of the cell, and those that use the cell from it or from one of these. */
-function concerned(
+interface Task extends Names {
+  readonly file: string;
+  readonly cell: Placed;
+  readonly scopes: ReadonlyMap<string, Scope>;
+}
+
+/** What of a document changes. */
+interface Places {
+  /** Its formulas and sentences mean the cell by its name. */
+  readonly means: boolean;
+  /** Its blocks that list the cell. */
+  readonly lists: ReadonlySet<Block>;
+}
+
+/** Undefined where the document has nothing to do with the cell. */
+function placesIn(scope: Scope, task: Task): Places | undefined {
+  const { notebook } = scope;
+  const lists = new Set<Block>(
+    notebook.blocks.filter(
+      (block) =>
+        block.kind === "uses" &&
+        block.names.some(({ name }) => name === task.from) &&
+        means(block.file, task),
+    ),
+  );
+  const own = notebook.file === task.file;
+  return own || lists.size > 0 ? { means: means(notebook.file, task), lists } : undefined;
+}
+
+/** Whether the old name means the cell in a document, be it through others. */
+function means(file: string, task: Task, seen: ReadonlySet<string> = new Set()): boolean {
+  const { scopes, cell, from } = task;
+  const own = scopes.get(file)?.own.get(from);
+  if (file === task.file || own !== undefined) return own === cell.id;
+  const used = scopes.get(file)?.used.get(from)?.file;
+  return used !== undefined && !seen.has(file) && means(used, task, new Set([...seen, file]));
+}
+
+/** The ids of the cells of a document that are others now: of twins, the later count anew. */
+function otherIds(
   documents: ReadonlyMap<string, Notebook>,
-  file: string,
-  name: string,
-): ReadonlySet<string> {
-  const found = new Set([file]);
-  for (const one of found)
-    for (const { file: other, blocks } of documents.values())
-      if (blocks.some((block) => uses(block, one, name))) found.add(other);
-  return found;
-}
-
-function uses(block: Block, file: string, name: string): boolean {
-  return (
-    block.kind === "uses" && block.file === file && block.names.some((used) => used.name === name)
+  text: string,
+  { file, scopes }: Task,
+): ReadonlyMap<CellId, CellId> {
+  const changed = new Map([...documents, [file, readNotebook(text, file)]]);
+  const after = scopesOf(changed, () => undefined).get(file)?.placed ?? [];
+  const before = scopes.get(file)?.placed ?? [];
+  return new Map(
+    before.flatMap(({ id }, at) => {
+      const now = after[at]?.id;
+      return now === undefined || now === id ? [] : [[id, now] as const];
+    }),
   );
 }
 
-function inTheWay({ file, blocks }: Notebook, from: string, to: string): string | undefined {
+function inTheWay(
+  { file, blocks }: Notebook,
+  { means: isMeant }: Places,
+  { from, to }: Names,
+): string | undefined {
   for (const block of blocks) {
     const isTaken =
       block.kind === "uses"
@@ -70,7 +129,7 @@ function inTheWay({ file, blocks }: Notebook, from: string, to: string): string 
     const names = freeNames(parsed);
     if (names.some(({ name }) => name === to))
       return `The formula of ${block.name} names ${to} already, and would mean this cell then: choose another name.`;
-    const places = names.find(({ name }) => name === from)?.places ?? [];
+    const places = isMeant ? (names.find(({ name }) => name === from)?.places ?? []) : [];
     if (places.length > 0 && !staysFree(block.formula, places, { from, to }))
       return `The formula of ${block.name} has something of its own called ${to}: choose another name.`;
   }
@@ -90,20 +149,19 @@ function staysFree(formula: string, places: readonly FreePlace[], names: Names):
   return now?.places.length === places.length;
 }
 
-function renamed(block: Block, notebook: Notebook, names: Names): string {
-  const { from, to } = names;
-  if (block.kind === "prose") return inSentences(block, names);
-  if (block.kind === "uses") {
-    const isMeant = block.names.some(({ name }) => name === from);
-    return isMeant ? inList(block.text, names) : block.text;
-  }
+function renamed(block: Block, notebook: Notebook, task: Task & { places: Places }): string {
+  const { from, to, places, cell } = task;
+  if (block.kind === "prose") return places.means ? inSentences(block, task) : block.text;
+  if (block.kind === "uses") return places.lists.has(block) ? inList(block.text, task) : block.text;
   let { text } = block;
-  if (block.kind === "cell") {
-    const formula = inFormula(block.formula, names);
+  if (block.kind === "cell" && places.means) {
+    const formula = inFormula(block.formula, task);
     if (formula !== block.formula)
       text = withFormula({ ...notebook, blocks: [block] }, block.name, formula);
   }
-  return block.name === from ? text.replace(nameIn(from), `$1${to}`) : text;
+  return block === cell.block
+    ? text.replace(nameIn(from), `$1${to.replaceAll("$", "$$$$")}`)
+    : text;
 }
 
 /** The name after the words that open a cell or table. */
@@ -114,7 +172,7 @@ function nameIn(name: string): RegExp {
 function inFormula(formula: string, names: Names): string {
   const parsed = parseCell(formula);
   // A formula that can't be read yet names it all the same.
-  if (!("program" in parsed)) return formula.replace(word(names.from, "[.]"), names.to);
+  if (!("program" in parsed)) return formula.replace(word(names.from, "[.]"), () => names.to);
   const { places = [] } = freeNames(parsed).find(({ name }) => name === names.from) ?? {};
   return replaced(formula, places, names);
 }
@@ -129,20 +187,31 @@ function replaced(formula: string, places: readonly FreePlace[], { from, to }: N
 }
 
 /** `fig NAME` in the sentences; in listings and other code it is left alone. */
-function inSentences({ text, line, figures }: ProseBlock, { from, to }: Names): string {
-  const lines = new Set(figures.filter(({ name }) => name === from).map((one) => one.line));
-  if (lines.size === 0) return text;
-  const span = new RegExp(`(\`+\\s*fig\\s+)${escaped(from)}(?=\\s*\`)`, "gu");
-  return text.replace(span, (whole, before: string, at: number) => {
-    const own = line + text.slice(0, at).split("\n").length - 1;
-    return lines.has(own) ? `${before}${to}` : whole;
-  });
+function inSentences({ text, figures }: ProseBlock, { from, to }: Names): string {
+  const spans = new RegExp(`(?<=\`\\s*fig\\s+)${escaped(from)}(?=\\s*\`)`, "gu");
+  let changed = text;
+  let names = figures.map(({ name }) => name);
+  // From the last, so that the places before it stay; what changes no figure is only shown.
+  for (const { index } of [...text.matchAll(spans)].reverse()) {
+    const attempt = changed.slice(0, index) + to + changed.slice(index + from.length);
+    const now = readNotebook(attempt, "").blocks.flatMap((one) =>
+      one.kind === "prose" ? one.figures.map(({ name }) => name) : [],
+    );
+    const other = names.findIndex((name, at) => name !== now[at]);
+    const isOne = now[other] === to && now.length === names.length;
+    if (other < 0 || !isOne || !names.every((name, at) => at === other || name === now[at]))
+      continue;
+    changed = attempt;
+    names = now;
+  }
+  return changed;
 }
 
 /** A name in the list of what is used; the line with the file's name stays. */
 function inList(text: string, { from, to }: Names): string {
-  const at = text.indexOf("\n") + 1;
-  return text.slice(0, at) + text.slice(at).replace(word(from, ""), to);
+  const [first] = linesOf(text);
+  const at = first === undefined ? 0 : first.text.length + first.end.length;
+  return text.slice(0, at) + text.slice(at).replace(word(from, ""), () => to);
 }
 
 function word(name: string, notAfter: string): RegExp {

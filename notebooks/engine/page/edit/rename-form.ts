@@ -87,8 +87,7 @@ async function rename(
   const shipped = [...done.texts.keys()].find((one) => !context.editing.mayEdit(one));
   if (shipped !== undefined)
     return `It is named in ${shipped} too, which comes with the workbook. Make that notebook yours first.`;
-  const ids = new Map([[idOf(file, from), idOf(file, to)] as const]);
-  context.editing.edit(done.texts, { renamed: ids });
+  context.editing.edit(done.texts, { renamed: done.renamed });
   openCell(idOf(file, to));
   context.say(`${from} is called ${to} now, wherever it is named.`);
   return undefined;
