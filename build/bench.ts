@@ -3,6 +3,7 @@ import { bytes } from "../tests/bench/bytes.ts";
 import { cutting } from "../tests/bench/cutting.ts";
 import { editing } from "../tests/bench/editing.ts";
 import { firstAnswer } from "../tests/bench/first-answer.ts";
+import { keeping } from "../tests/bench/keeping.ts";
 import { plansSideBySide } from "../tests/bench/plans.ts";
 import { recompute } from "../tests/bench/recompute.ts";
 import { saving } from "../tests/bench/saving.ts";
@@ -13,6 +14,7 @@ const plain: Readonly<Record<string, (seeds: BuyingSeeds) => Promise<void>>> = {
   recompute,
   firstAnswer,
   editing,
+  keeping,
   plans: plansSideBySide,
   bytes,
   buying,

@@ -16,7 +16,7 @@ export type OpenedStorage =
 export async function openIndexedDb(name = "bedwright"): Promise<OpenedStorage> {
   const storage = new OverIndexedDb(name);
   try {
-    await storage.keys();
+    await storage.get("settings");
     return { storage };
   } catch (error) {
     const newer = error instanceof Error && error.name === "VersionError";
