@@ -1,7 +1,7 @@
 import type { Block, Hints, Notebook } from "../types/index.ts";
-import { isClosing, openingOf } from "./fences.ts";
 import { linesOf } from "./lines.ts";
 import { titleFromName } from "./names.ts";
+import { withFenceClosed } from "./open-fence.ts";
 
 /** What a new block holds. */
 export interface NewBlock {
@@ -24,8 +24,8 @@ export function withBlockAdded(
   const words = [kind === "table" ? "csv table" : "js cell", name, title && quoted(title)];
   const head = mark + words.filter(Boolean).join(" ");
   const text = kind === "prose" ? body + end : [head, body, mark, ""].join(end);
-  const { blocks } = notebook;
-  return sewn([...blocks.slice(0, at), { text, isNew: true }, ...blocks.slice(at)], end);
+  const [order, pieces] = piecesOf(notebook);
+  return order + sewn(pieces.toSpliced(at, 0, { text, isNew: true }), end);
 }
 
 /** The document with a block at another place: past the block that stands at `to`. */
@@ -34,27 +34,34 @@ export function withBlockMoved(notebook: Notebook, from: number, to: number): st
   const moved = blocks[from];
   const past = blocks[to];
   if (!moved || !past || from === to) return textOf(blocks);
-  const pieces = without(blocks, from);
+  const [order, all] = piecesOf(notebook);
+  const pieces = without(all, from);
   const at = pieces.findIndex(({ of }) => of === past) + (to > from ? 1 : 0);
-  const piece = { text: closedText(moved, lineEndOf(notebook)), isNew: true };
-  return sewn(pieces.toSpliced(at, 0, piece), lineEndOf(notebook));
+  const piece = { text: all[from]?.text ?? "", isNew: true };
+  return order + sewn(pieces.toSpliced(at, 0, piece), lineEndOf(notebook));
 }
 
 /** The document without a block. */
 export function withBlockRemoved(notebook: Notebook, index: number): string {
-  return sewn(without(notebook.blocks, index), lineEndOf(notebook));
+  const [order, pieces] = piecesOf(notebook);
+  return order + sewn(without(pieces, index), lineEndOf(notebook));
 }
 
-/** The document with a cell or table once more below itself, under a name that is free. */
+/** The document with a cell or table once more below itself, under a name and a title of its own. */
 export function withBlockDuplicated(notebook: Notebook, index: number): string {
   const { blocks } = notebook;
   const block = blocks[index];
   if (block?.kind !== "cell" && block?.kind !== "table") return textOf(blocks);
   const end = lineEndOf(notebook);
   const name = freeName(blocks, block.name);
-  const [head = "", rest] = firstLine(closedText(block, end));
-  const copy = { text: headNamed(head, block.name, name) + rest, isNew: true };
-  return sewn([...blocks.slice(0, index + 1), copy, ...blocks.slice(index + 1)], end);
+  const [order, pieces] = piecesOf(notebook);
+  const [head, rest] = firstLine(pieces[index]?.text ?? "");
+  const { title } = block.hints;
+  const isOwn = title !== titleFromName(block.name);
+  const renamed = headNamed(head, block.name, name);
+  const hints = { ...block.hints, title: isOwn ? `${title} (copy)` : titleFromName(name) };
+  const copy = { text: headHinted(renamed, name, hints) + rest, isNew: true };
+  return order + sewn(pieces.toSpliced(index + 1, 0, copy), end);
 }
 
 /** The document with other hints at a cell or table; its other words stay. */
@@ -91,38 +98,44 @@ interface Piece {
   readonly of?: Block;
 }
 
-/** The blocks without one; of the blank lines around it only those before it stay. */
-function without(blocks: readonly Block[], index: number): Piece[] {
-  const isBlank = (block: Block | undefined) => block?.kind === "prose" && block.text.trim() === "";
-  const alsoNext = isBlank(blocks[index - 1]) && isBlank(blocks[index + 1]);
-  const next = blocks[index + 1];
-  return blocks
-    .filter((_, at) => at !== index && !(alsoNext && at === index + 1))
-    .map((block) => ({ text: block.text, isNew: block === next, of: block }));
+/** A byte order mark stays the document's first character; the blocks are moved without it. */
+function piecesOf({ blocks }: Notebook): readonly [order: string, pieces: readonly Piece[]] {
+  const pieces = blocks.map((block) => ({ text: block.text.replace(/^\uFEFF/, ""), of: block }));
+  const isMarked = blocks[0]?.text.startsWith("\uFEFF") ?? false;
+  return [isMarked ? "\uFEFF" : "", pieces];
 }
 
-/** Puts pieces together, with a blank line at each side of a new one. */
+/** The blocks without one; of the blank lines on both sides of it only those before it stay. */
+function without(pieces: readonly Piece[], index: number): Piece[] {
+  const before = pieces[index - 1];
+  const next = pieces[index + 1];
+  const isParted = before === undefined || endsBlank(before.text);
+  return pieces
+    .filter((_, at) => at !== index)
+    .map((piece) => {
+      if (piece !== next) return piece;
+      const text = isParted ? piece.text.replace(/^[ \t]*(?:\r\n|\n|\r)/, "") : piece.text;
+      return { ...piece, text, isNew: true };
+    });
+}
+
+/** Puts pieces together, with a blank line at each side of a new one, which no open fence swallows. */
 function sewn(pieces: readonly Piece[], end: string): string {
   let text = "";
-  pieces.forEach((piece, at) => {
-    if (text !== "" && (piece.isNew || pieces[at - 1]?.isNew)) {
+  const filled = pieces.filter((piece) => piece.text !== "");
+  filled.forEach((piece, at) => {
+    if (text !== "" && (piece.isNew || filled[at - 1]?.isNew)) {
+      text = withFenceClosed(text, end);
       if (!/[\r\n]$/.test(text)) text += end;
-      const isApart = linesOf(text).at(-1)?.text.trim() === "";
-      if (!isApart && !/^[ \t]*[\r\n]/.test(piece.text)) text += end;
+      if (!endsBlank(text) && !/^[ \t]*[\r\n]/.test(piece.text)) text += end;
     }
     text += piece.text;
   });
   return text;
 }
 
-/** A block whose fence is never closed reaches to the document's end, and must not swallow what comes to stand below. */
-function closedText({ kind, text }: Block, end: string): string {
-  const { marks = "" } = openingOf(linesOf(text)[0]?.text ?? "") ?? {};
-  if (kind === "prose" || marks === "") return text;
-  const lines = linesOf(text);
-  const last = lines.at(-1)?.text ?? "";
-  if (lines.length > 1 && isClosing(last, marks)) return text;
-  return `${text}${/[\r\n]$/.test(text) ? "" : end}${marks}${end}`;
+function endsBlank(text: string): boolean {
+  return linesOf(text).at(-1)?.text.trim() === "";
 }
 
 function firstLine(text: string): readonly [head: string, rest: string] {
@@ -150,9 +163,14 @@ function headHinted(head: string, name: string, hints: Hints): string {
   return [head.slice(0, at), ...own, ...title, ...others].join(" ");
 }
 
-/** A title stands between double quotes, so it can't hold one. */
+/**
+ * A title stands between double quotes, so it can't hold one. CommonMark takes backslashes and
+ * entities away from the words after a fence, and allows no backtick there.
+ */
 function quoted(title: string): string {
-  return `"${title.replaceAll('"', "″").replace(/\s+/g, " ").trim()}"`;
+  const words = title.replaceAll('"', "″").replace(/\s+/g, " ").trim();
+  const written = `"${words}"`.replace(/\\(?=[!-/:-@[-`{-~])|&(?=[#\w]+;)/g, "\\$&");
+  return written.replaceAll("`", "&#96;");
 }
 
 function fenceAround(content: string): string {

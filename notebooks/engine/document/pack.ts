@@ -2,11 +2,11 @@ import type { CellId, Entered, Notebook, TableText } from "../types/index.ts";
 import { carriedHeading, carriedWords, enteredInfo, notebookInfo } from "./carried.ts";
 import { withTableText } from "./edit.ts";
 import { type EnteredRow, fitsALine, writeEntered } from "./entered-rows.ts";
-import { isClosed, longerFence, openingOf } from "./fences.ts";
+import { longerFence } from "./fences.ts";
 import { linesOf } from "./lines.ts";
 import { documentsNeeded } from "./load.ts";
+import { withFenceClosed } from "./open-fence.ts";
 import { readNotebook, writeNotebook } from "./read.ts";
-import { outlineOf } from "./tokens.ts";
 
 export interface ToPack {
   /** The notebook to be saved. */
@@ -127,16 +127,4 @@ function fenced(info: string, content: string, lineEnd: string): string {
   const lines = linesOf(content).map((line) => line.text);
   const marks = longerFence(info.includes("`") ? "~~~~" : "````", lines);
   return `${marks}${info}${lineEnd}${content}${marks}${lineEnd}`;
-}
-
-/** The text with its last fence closed, where that would swallow what comes after. */
-function withFenceClosed(text: string, lineEnd: string): string {
-  const lines = linesOf(text);
-  const last = outlineOf(text.replace(/^\uFEFF/, "")).fences.findLast(({ nested }) => !nested);
-  if (last === undefined || isClosed(lines.slice(last.from, last.to))) return text;
-  // The reader of CommonMark does not count a last line of blanks alone.
-  if (lines.slice(last.to).some((line) => line.text.trim() !== "" || line.end !== "")) return text;
-  const { indent = "", marks = "```" } = openingOf(lines[last.from]?.text ?? "") ?? {};
-  const ended = /[\r\n]$/.test(text) ? text : text + lineEnd;
-  return `${ended}${indent}${marks}${lineEnd}`;
 }

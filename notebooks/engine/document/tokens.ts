@@ -22,6 +22,8 @@ export interface Outline {
   readonly fences: readonly Fence[];
   readonly spans: readonly CodeSpan[];
   readonly title: string | undefined;
+  /** The lines of the heading the title is in, from 0, `to` exclusive. */
+  readonly titleLines: readonly [from: number, to: number] | undefined;
 }
 
 type Token = ReturnType<typeof markdown.parse>[number];
@@ -30,12 +32,21 @@ export function outlineOf(text: string): Outline {
   const fences: Fence[] = [];
   const spans: CodeSpan[] = [];
   let title: string | undefined;
+  let titleLines: readonly [from: number, to: number] | undefined;
   let heading = "";
+  let headingLines: readonly [from: number, to: number] | undefined;
   for (const token of markdown.parse(text, {})) {
-    if (token.type === "heading_open") heading = token.tag;
+    if (token.type === "heading_open") {
+      heading = token.tag;
+      headingLines = token.map ?? undefined;
+    }
     if (token.type === "heading_close") heading = "";
     if (token.type === "inline") {
-      if (heading === "h1") title ??= plainText(token);
+      const words = heading === "h1" && title === undefined ? plainText(token) : undefined;
+      if (words !== undefined) {
+        title = words;
+        titleLines = headingLines;
+      }
       spans.push(...codeSpans(token));
     }
     const [from, to] = token.map ?? [0, 0];
@@ -43,7 +54,7 @@ export function outlineOf(text: string): Outline {
     const info = markdown.utils.unescapeAll(token.info);
     fences.push({ info, content: token.content, from, to, nested: token.level > 0 });
   }
-  return { fences, spans, title };
+  return { fences, spans, title, titleLines };
 }
 
 function codeSpans(inline: Token): CodeSpan[] {

@@ -1,9 +1,8 @@
-import { writeNotebook } from "../document/index.ts";
+import { withTitle, writeNotebook } from "../document/index.ts";
 import { createDocument } from "../store/index.ts";
 import type { Context } from "./context.ts";
 import { el } from "./dom.ts";
 import { askTitle } from "./title-form.ts";
-import { withTitle } from "./with-title.ts";
 
 /** Asks for a name, copies the notebook under it with what is entered in it, and opens the copy. */
 export function makeItMine(context: Context): void {

@@ -1,10 +1,10 @@
+import { withTitle } from "../document/index.ts";
 import { removeDocument } from "../store/index.ts";
 import type { Context } from "./context.ts";
 import { button, el } from "./dom.ts";
 import type { Library } from "./library.ts";
 import { openPane } from "./pane.ts";
 import { askTitle } from "./title-form.ts";
-import { withTitle } from "./with-title.ts";
 
 /** Asks for another title of an own notebook. */
 export function nameNotebook({ book, editing, say }: Context): void {

@@ -8,6 +8,7 @@ import {
   withBlockMoved,
   withBlockRemoved,
   withHints,
+  wordsFor,
 } from "../../../notebooks/engine/document/index.ts";
 
 const cell = (name: string, formula = "1") => `\`\`\`js cell ${name}\n${formula}\n\`\`\`\n`;
@@ -96,6 +97,50 @@ describe("hints are changed", () => {
   });
 });
 
+describe("nothing is swallowed and nothing lost", () => {
+  it("though a document begins with a byte order mark", () => {
+    const text = `\uFEFF${cell("a")}\n${cell("b")}`;
+    const added = withBlockAdded(read(text), 0, "cell", { name: "c", content: "2" });
+    expect(added).toBe(`\uFEFF${cell("c", "2")}\n${cell("a")}\n${cell("b")}`);
+    expect(withBlockMoved(read(text), 0, 2)).toBe(`\uFEFF${cell("b")}\n${cell("a")}`);
+    expect(withBlockRemoved(read(text), 0)).toBe(`\uFEFF${cell("b")}`);
+  });
+
+  it("though a fence in words is never closed", () => {
+    const open = withBlockAdded(read("~~~text\nopen"), 1, "cell", { name: "b", content: "2" });
+    expect(open).toBe(`~~~text\nopen\n~~~\n\n${cell("b", "2")}`);
+    const words = withBlockAdded(read(cell("a")), 0, "prose", { content: "```\nopen" });
+    expect(words).toBe(`\`\`\`\nopen\n\`\`\`\n\n${cell("a")}`);
+  });
+
+  it("while words are written", () => {
+    const notebook = read("Words.\r\n");
+    expect(wordsFor(notebook, "A\n```js cell x\n1", { isLast: false })).toBe(
+      "A\r\n```js cell x\r\n1\r\n```\r\n",
+    );
+    expect(wordsFor(notebook, "A\n```", { isLast: true })).toBe("A\r\n```");
+    expect(wordsFor(notebook, "A ```\n", { isLast: false })).toBe("A ```\r\n");
+  });
+
+  it("by a title with signs that mean something", () => {
+    for (const title of ["R&amp;D", "a \\* b", "`x`", "&amp &", "~ \\"]) {
+      const made = withBlockAdded(read("Words.\n"), 1, "cell", { name: "b", title, content: "2" });
+      expect(read(made).blocks.at(-1)).toMatchObject({ name: "b", hints: { title } });
+      const pinned = read(withHints(read(made), 1, { pinned: true }));
+      expect(pinned.blocks.at(-1)).toMatchObject({ name: "b", hints: { title, pinned: true } });
+    }
+  });
+
+  it("and a copy's title says that it is one", () => {
+    const two = read(withBlockDuplicated(read('```csv table t folded "Prices"\na\n```\n'), 0));
+    expect(two.blocks.at(-1)).toMatchObject({
+      name: "t2",
+      csv: "a",
+      hints: { title: "Prices (copy)", folded: true },
+    });
+  });
+});
+
 describe("whatever is done to the blocks of a document", () => {
   const part = fc.constantFrom(cell("a"), cell("b"), "Words.\n", "\n", "# Head\n", "- a\n- b\n");
   const text = fc.array(part, { minLength: 1, maxLength: 8 }).map((parts) => parts.join(""));
@@ -113,6 +158,32 @@ describe("whatever is done to the blocks of a document", () => {
         const taken = notebook.blocks[from];
         const left = names(withBlockRemoved(notebook, from));
         expect(left).toHaveLength(names(before).length - (taken && "name" in taken ? 1 : 0));
+      }),
+    );
+  });
+
+  it("the other blocks keep every byte, and what is added can be taken out again", () => {
+    const blocks = fc.array(fc.constantFrom(cell("a"), cell("b", "x"), "Words.\n", "# Head\n"), {
+      minLength: 1,
+      maxLength: 6,
+    });
+    fc.assert(
+      fc.property(blocks, fc.nat(), fc.boolean(), (parts, at, crlf) => {
+        const ended = (of: string) => (crlf ? of.replaceAll("\n", "\r\n") : of);
+        const before = ended(parts.join("\n"));
+        const notebook = read(before);
+        const place = at % (notebook.blocks.length + 1);
+        const added = withBlockAdded(notebook, place, "cell", { name: "new", content: "1\n2" });
+        const after = read(added);
+        const index = after.blocks.findIndex((block) => "name" in block && block.name === "new");
+        expect(after.blocks[index]?.text).toBe(ended(cell("new", "1\n2")));
+        const cells = (of: string) =>
+          read(of).blocks.flatMap((block) => ("name" in block ? [block.text] : []));
+        expect(cells(added).filter((text) => !text.includes("new"))).toEqual(cells(before));
+        const back = withBlockRemoved(after, index);
+        // Put at the end, it leaves the blank line that parted it.
+        expect(back === before || back === before + ended("\n")).toBe(true);
+        if (index < after.blocks.length - 1) expect(back).toBe(before);
       }),
     );
   });

@@ -1,3 +1,4 @@
+import { wordsFor } from "../../document/index.ts";
 import type { Notebook } from "../../types/index.ts";
 
 /** A stretch of a document that is being written: the blocks it makes up now. */
@@ -21,10 +22,12 @@ export class StretchPlace {
       .join("");
   }
 
-  /** The document with another text in the stretch. */
-  replaced({ blocks }: Notebook, text: string): string {
+  /** The document with another text in the stretch, which swallows nothing below it. */
+  replaced(notebook: Notebook, text: string): string {
     const texts = (part: Notebook["blocks"]) => part.map((block) => block.text).join("");
-    return texts(blocks.slice(0, this.index)) + text + texts(blocks.slice(this.index + this.span));
+    const below = texts(notebook.blocks.slice(this.index + this.span));
+    const words = wordsFor(notebook, text, { isLast: below === "" });
+    return texts(notebook.blocks.slice(0, this.index)) + words + below;
   }
 
   /** The stretch itself was written: whatever more or fewer blocks there are belong to it. */
