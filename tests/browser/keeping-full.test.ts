@@ -102,6 +102,17 @@ describe("what a newer version keeps", () => {
     await page.context().close();
   });
 
+  it("instead of a shipped notebook is said, and left as it is", async () => {
+    const page = await site.page({ notebooks });
+    await openNotebook(page, site, "diary.md");
+    const newer = { kind: "document", version: 2, place: "diary.md", pages: [] };
+    await putKept(page, "document:diary.md", newer);
+    await page.reload();
+    await troubles(page, "What is kept for diary.md was written by a newer version").waitFor();
+    expect(await keptUnder(page, "document:diary.md")).toEqual(newer);
+    await page.context().close();
+  });
+
   it("in another tab has the whole store to itself: this page says so and writes nothing", async () => {
     const page = await site.page({ notebooks });
     await openNotebook(page, site, "diary.md");

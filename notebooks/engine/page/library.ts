@@ -3,6 +3,7 @@ import {
   type DocumentRecord,
   loadAllEntered,
   loadDocument,
+  notWrittenOver,
   placeOf,
   type Scope,
   type Storage,
@@ -24,6 +25,8 @@ export class Library {
   readonly scope: Scope;
   /** The reader's own among the documents, by file: these may be edited. */
   readonly own = new Map<string, DocumentRecord>();
+  /** Documents that are kept and can't be used, in words for the reader. */
+  readonly troubles: string[] = [];
   readonly #shelves: Shelves;
 
   private constructor(scope: Scope, shelves: Shelves) {
@@ -38,10 +41,14 @@ export class Library {
 
   /** The text of a notebook; undefined where there is none of that name. */
   async load(file: string): Promise<string | undefined> {
-    const record = await readDocument(this.place(file), this.#shelves.storage);
-    if (record === undefined) return this.#shelves.loadNotebook(file);
-    this.own.set(file, record);
-    return record.text;
+    const place = this.place(file);
+    const read = await loadDocument(this.#shelves.storage, place);
+    if (read.is === "record") {
+      this.own.set(file, read.record);
+      return read.record.text;
+    }
+    if (read.is !== "absent") this.troubles.push(notWrittenOver(place, read));
+    return this.#shelves.loadNotebook(file);
   }
 
   /** Where a document and what is entered in it are kept. */

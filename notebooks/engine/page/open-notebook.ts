@@ -56,6 +56,7 @@ export async function openNotebook(file: string, options: PageOptions): Promise<
     }),
     loadUnits(storage),
   ]);
+  troubles.push(...library.troubles);
   if (!book) {
     link.remove();
     return false;

@@ -46,4 +46,4 @@ export {
   otherTabs,
   type TabNews,
 } from "./tabs.ts";
-export { keepsNothing } from "./words.ts";
+export { keepsNothing, notWrittenOver } from "./words.ts";

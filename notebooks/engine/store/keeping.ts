@@ -2,7 +2,7 @@ import type { CellId, Entered } from "../types/index.ts";
 import { entriesAstray, textAstray } from "./astray.ts";
 import type { Journal, UnsafeText } from "./journal.ts";
 import { loadAllEntered } from "./loading.ts";
-import { nameOfCell, placedCell, placeOf, type Scope } from "./place.ts";
+import { fileAt, fileOfCell, nameOfCell, placedCell, placeOf, type Scope } from "./place.ts";
 import type { DocumentRecord, EnteredValue, StateReason } from "./record-types.ts";
 import type { Storage } from "./storage.ts";
 import { noOtherTabs, type OtherTabs } from "./tabs.ts";
@@ -70,13 +70,13 @@ export class Keeper {
     this.#waiting = new Waiting(options.journal);
   }
 
-  /** Everything kept for these files, with what is still on its way; it counts as seen by this page. */
+  /** Everything kept for these files, with what is still on its way; it counts as seen by this page from now on. */
   async load(
     files: readonly string[],
   ): Promise<{ readonly entered: Entered; readonly troubles: readonly string[] }> {
     const loaded = await loadAllEntered(this.#storage, files, this.#scope);
-    this.#files = files;
-    this.#seen = new Map();
+    this.#files = [...new Set([...this.#files, ...files])];
+    this.#seen ??= new Map();
     this.saw(new Map(Object.entries(loaded.entered) as [CellId, EnteredValue][]));
     const entered: Record<CellId, EnteredValue> = { ...loaded.entered };
     for (const file of files)
@@ -217,7 +217,10 @@ export class Keeper {
       [...before].filter(([id, held]) => {
         if (sameValue(held, changes.get(id))) return false;
         if (why === "left behind") return true;
-        return seen !== undefined && !sameValue(held, seen.get(id));
+        // Of a document that this page never looked into, nothing can be said.
+        const file = fileAt(fileOfCell(id), this.#scope);
+        const looked = file !== undefined && this.#files.includes(file);
+        return looked && seen !== undefined && !sameValue(held, seen.get(id));
       }),
     );
   }

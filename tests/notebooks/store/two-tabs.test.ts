@@ -80,6 +80,25 @@ describe("two tabs that type in the same cell", () => {
     expect(await states(storage)).toMatchObject([{ entered: {} }]);
   });
 
+  it("is no accident in a document that came to be used later", async () => {
+    const storage = memoryStorage();
+    const [one, two] = [await tab(storage), await tab(storage)];
+    one.keeper.keep("prices.md#tax", "7 %");
+    await one.keeper.flush();
+    two.keeper.keep("prices.md#tax", "8 %");
+    await two.keeper.flush();
+    expect(two.troubles).toEqual([]);
+    await two.keeper.load(["prices.md"]);
+    one.keeper.keep("prices.md#tax", "9 %");
+    one.keeper.keep("rebuild.md#kerf", "1/4");
+    await one.keeper.flush();
+    two.keeper.keep("rebuild.md#kerf", "1/8");
+    two.keeper.keep("prices.md#tax", "10 %");
+    await two.keeper.flush();
+    // What was loaded before is still known.
+    expect(two.troubles.join(" ")).toMatch(/kerf.*tax/);
+  });
+
   it("keeps a state or nothing at all, never the new value alone", async () => {
     const good = memoryStorage();
     const one = await tab(good);
