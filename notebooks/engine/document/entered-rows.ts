@@ -5,10 +5,17 @@ export interface EnteredRow {
   readonly text: string;
 }
 
-/** What a `csv entered` block says, and which of its rows can't be read, as they stand there. */
+interface RowPlace {
+  /** As it stands there. */
+  readonly raw: string;
+  /** From 0, the heading's. */
+  readonly line: number;
+}
+
+/** What a `csv entered` block says, and which of its rows can't be read. */
 export interface EnteredRows {
-  readonly rows: readonly (EnteredRow & { readonly line: number })[];
-  readonly broken: readonly { readonly raw: string; readonly line: number }[];
+  readonly rows: readonly (EnteredRow & RowPlace)[];
+  readonly broken: readonly RowPlace[];
 }
 
 /**
@@ -42,12 +49,12 @@ export function readEntered(content: string): EnteredRows | undefined {
   const [heading, ...more] = records;
   const columns = heading?.fields?.map((name) => name.trim()).join(",");
   if (columns !== "cell,text" && columns !== "cell,text,written") return undefined;
-  const rows: (EnteredRow & { line: number })[] = [];
-  const broken: { raw: string; line: number }[] = [];
+  const rows: (EnteredRow & RowPlace)[] = [];
+  const broken: RowPlace[] = [];
   for (const { fields, raw, line } of more) {
     if (raw.trim() === "") continue;
     const row = fields && rowFrom(fields, columns === "cell,text" ? 2 : 3);
-    if (row) rows.push({ ...row, line });
+    if (row) rows.push({ ...row, raw, line });
     else broken.push({ raw, line });
   }
   return { rows, broken };
@@ -66,12 +73,9 @@ function rowFrom(fields: readonly string[], width: number): EnteredRow | undefin
   }
 }
 
-interface Record {
+interface Record extends RowPlace {
   /** Undefined where a quote is not closed on the line, or something follows it. */
   readonly fields: readonly string[] | undefined;
-  readonly raw: string;
-  /** From 0. */
-  readonly line: number;
 }
 
 function recordsOf(content: string): readonly Record[] {
@@ -81,7 +85,8 @@ function recordsOf(content: string): readonly Record[] {
 /** The fields of a line: RFC 4180, a quote being one only at a field's start. */
 function fieldsOf(text: string): readonly string[] | undefined {
   const fields: string[] = [];
-  for (let at = 0; at <= text.length; ) {
+  // A row has three at most.
+  for (let at = 0; at <= text.length && fields.length < 4; ) {
     if (text[at] !== '"') {
       const comma = text.indexOf(",", at);
       const end = comma < 0 ? text.length : comma;

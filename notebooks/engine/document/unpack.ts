@@ -48,10 +48,10 @@ function mayCarry(text: string): boolean {
 
 /** The last line with our heading that stands in no fence; -1 where there is none. */
 function headingLine(lines: readonly Line[], fences: readonly Fence[]): number {
+  const fenced = new Uint8Array(lines.length);
+  for (const { from, to } of fences) fenced.fill(1, from, to);
   return lines.findLastIndex(
-    (line, at) =>
-      line.text.trimEnd() === carriedHeading &&
-      !fences.some(({ from, to }) => at >= from && at < to),
+    ({ text }, at) => fenced[at] === 0 && text.trimEnd() === carriedHeading,
   );
 }
 
@@ -120,7 +120,7 @@ class Taker {
     for (const row of read.rows) {
       const id = this.#idOf(row);
       if (this.entered.has(id)) {
-        broken.push({ raw: rawOf(this.#content(fence), row.line), line: row.line });
+        broken.push(row);
         continue;
       }
       this.entered.set(id, row.text);
@@ -178,10 +178,6 @@ function withoutGap(before: string, heading: Line | undefined): string {
   for (let count = 0; count < 2; count += 1)
     if (text.endsWith(lineEnd)) text = text.slice(0, -lineEnd.length);
   return text;
-}
-
-function rawOf(content: string, line: number): string {
-  return linesOf(content)[line]?.text ?? "";
 }
 
 /** What was typed for cells that are not there, of the documents at hand. */

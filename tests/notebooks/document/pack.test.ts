@@ -147,6 +147,23 @@ describe("what stays as it is, and is told", () => {
   });
 });
 
+describe("a file made to be long to read", () => {
+  const heading = "## Carried inside this file\n";
+  it.each([
+    ["headings in fences", `${`\`\`\`\n${heading}\`\`\`\n`.repeat(30_000)}`],
+    [
+      "rows for one cell",
+      `${heading}\`\`\`csv entered\ncell,text\n${"a,1\n".repeat(60_000)}\`\`\`\n`,
+    ],
+    ["fields", `${heading}\`\`\`csv entered\ncell,text\n${'"a",'.repeat(200_000)}\n\`\`\`\n`],
+    ["notebooks", heading + "````markdown notebook a.md\n````\n".repeat(20_000)],
+  ])("by many %s is taken apart in a few seconds", (_, text) => {
+    const start = performance.now();
+    unpack(text, "main.md");
+    expect(performance.now() - start).toBeLessThan(15_000);
+  }, 60_000);
+});
+
 const piece = fc.constantFrom(
   ..."```|~~~|````|`````|js cell a|csv table t|uses g.md|markdown notebook g.md|csv entered|cell,text|## Carried inside this file|\n|\n|\r\n|\r| |    |> |- |x|\uFEFF|\u0000|===|# ".split(
     "|",
@@ -219,7 +236,7 @@ describe("whatever is saved comes back", () => {
           }
         },
       ),
-      { numRuns: 1500 },
+      { numRuns: 700 },
     );
   });
 
