@@ -4,9 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { openCell, openOwn, own, write } from "./editing.ts";
 import { answer, cell, field, settled, useSite } from "./harness.ts";
-import { enter, keep, menu, openShop, shop, violations } from "./shop.ts";
+import { enter, heads, keep, menu, openSheet, openShop, row, violations } from "./shop.ts";
 
 const site = useSite();
 
@@ -19,27 +18,6 @@ async function keepThree(page: Page): Promise<void> {
   await enter(page, "bags", "2", "$99.00");
   await keep(page);
 }
-
-async function openSheet(page: Page): Promise<void> {
-  await menu(page, "Plans side by side");
-  await page.getByRole("heading", { name: "Plans side by side", level: 1 }).waitFor();
-  await allWorkedOut(page);
-}
-
-const allWorkedOut = (page: Page) =>
-  expect.poll(() => page.locator(".planled .stale").count(), { timeout: 20_000 }).toBe(0);
-
-/** The figures of a row of answers, column by column. */
-const row = (page: Page, name: string) =>
-  page
-    .locator(".planled:not(.differences) tbody tr", {
-      has: page.locator(".name").getByText(name, { exact: true }),
-    })
-    .locator("td .n")
-    .allTextContents();
-
-const heads = (page: Page) =>
-  page.locator(".planled:not(.differences) thead .planname").allTextContents();
 
 async function printed(page: Page, format: "A4" | "Letter"): Promise<string> {
   const file = join(mkdtempSync(join(tmpdir(), "bedwright-")), "sheets.pdf");
@@ -127,19 +105,21 @@ describe("plans side by side", () => {
     await page.context().close();
   }, 60_000);
 
-  it("works every plan out anew with the formulas as they are now", async () => {
-    const page = await site.page({ notebooks: { "shop.md": shop } });
-    await openOwn(page, site, "shop.md");
-    await own(page, "boards").locator("input[type=text]").first().fill("5");
+  it("says in a column what is wrong with it, and goes on with the others", async () => {
+    const page = await openShop(site);
+    await keep(page);
+    await field(page, "boards", "shop.md").fill("a lot");
+    await page.locator(".refused:visible").first().waitFor();
+    await keep(page, "Mistyped");
+    await field(page, "boards", "shop.md").fill("5");
     await expect.poll(() => answer(page, "pay").textContent()).toBe("$143.00");
-    await keep(page, "Five boards");
-    await own(page, "boards").locator("input[type=text]").first().fill("2");
-    await openCell(page, "pay");
-    await write(page, "pay", "boards * board");
-    await page.keyboard.press("ControlOrMeta+Enter");
-    await expect.poll(() => answer(page, "pay").textContent()).toBe("$40.00");
+    await keep(page);
     await openSheet(page);
-    expect(await row(page, "To pay")).toEqual(["$40.00", "$100.00"]);
+    expect(await heads(page)).toEqual(["Now", "Plan A", "Mistyped", "Plan B"]);
+    expect(await row(page, "To pay")).toEqual(["$143.00", "$121.00", "$143.00"]);
+    const cells = page.locator(".planled:not(.differences) tbody tr").first().locator("td");
+    expect(await cells.nth(2).textContent()).toContain("can’t be worked out");
+    expect(await page.locator(".planled .least .n").allTextContents()).toEqual(["$121.00"]);
     await page.context().close();
   }, 60_000);
 

@@ -95,3 +95,26 @@ export async function violations(page: Page): Promise<string[]> {
   );
   return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
 }
+
+/** Opens the sheet of plans and waits until all are worked out. */
+export async function openSheet(page: Page): Promise<void> {
+  await menu(page, "Plans side by side");
+  await page.getByRole("heading", { name: "Plans side by side", level: 1 }).waitFor();
+  await allWorkedOut(page);
+}
+
+const allWorkedOut = (page: Page) =>
+  expect.poll(() => page.locator(".planled .stale").count(), { timeout: 20_000 }).toBe(0);
+
+/** The figures of a row of answers, column by column. */
+export const row = (page: Page, name: string) =>
+  page
+    .locator(".planled:not(.differences) tbody tr", {
+      has: page.locator(".name").getByText(name, { exact: true }),
+    })
+    .locator("td .n")
+    .allTextContents();
+
+/** The names of the columns. */
+export const heads = (page: Page) =>
+  page.locator(".planled:not(.differences) thead .planname").allTextContents();

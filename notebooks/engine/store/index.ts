@@ -14,7 +14,7 @@ export { Keeper, type KeeperOptions, type KeepingTrouble } from "./keeping.ts";
 export { loadAllEntered, loadEntered } from "./loading.ts";
 export type { Outcome } from "./outcome.ts";
 export { fileAt, placeOf, type Scope } from "./place.ts";
-export { keepPlan, loadPlans, orderPlans, removePlan, renamePlan } from "./plans.ts";
+export { keepPlan, loadPlans, orderPlans, plansFollow, removePlan, renamePlan } from "./plans.ts";
 export type {
   DocumentRecord,
   EnteredRecord,

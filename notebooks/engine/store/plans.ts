@@ -82,6 +82,28 @@ export function orderPlans(
   });
 }
 
+/**
+ * Has the plans hold, under the cells' new names, what they hold under the old ones. That stays too:
+ * where the renaming is undone, it counts again.
+ */
+export function plansFollow(
+  storage: Storage,
+  main: string,
+  renamed: ReadonlyMap<CellId, CellId>,
+): Promise<Outcome<readonly Plan[]>> {
+  return changePlans(storage, main, (plans) =>
+    good(
+      plans.map((plan) => {
+        const added = [...renamed].flatMap(([from, to]) => {
+          const value = plan.entered[from];
+          return value === undefined ? [] : [[to, value] as const];
+        });
+        return { ...plan, entered: { ...plan.entered, ...Object.fromEntries(added) } };
+      }),
+    ),
+  );
+}
+
 function wrongPlanName(name: string, plans: readonly Plan[]): string | undefined {
   if (name === "") return "A plan needs a name, as “Cedar, two courses”.";
   if (name.length > 80)

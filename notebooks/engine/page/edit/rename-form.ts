@@ -2,6 +2,7 @@ import type { CellId } from "../../types/index.ts";
 import { idOf, partsOf } from "../book.ts";
 import type { Context } from "../context.ts";
 import { button, el, freshId } from "../dom.ts";
+import { plansFollowRename } from "../plans/follow-rename.ts";
 import { openCell } from "./open-cell.ts";
 
 export interface RenameForm {
@@ -88,6 +89,7 @@ async function rename(
   if (shipped !== undefined)
     return `It is named in ${shipped} too, which comes with the workbook. Make that notebook yours first.`;
   context.editing.edit(done.texts, { renamed: done.renamed });
+  await plansFollowRename(context, done.renamed);
   openCell(idOf(file, to));
   context.say(`${from} is called ${to} now, wherever it is named.`);
   return undefined;

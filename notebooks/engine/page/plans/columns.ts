@@ -7,6 +7,7 @@ import {
 } from "../../plans/index.ts";
 import type { Plan } from "../../store/index.ts";
 import type { CellId, Entered } from "../../types/index.ts";
+import type { Book } from "../book.ts";
 import type { Context } from "../context.ts";
 import { enteredNow } from "./keep.ts";
 import type { PlanResult } from "./plan-runs.ts";
@@ -16,6 +17,7 @@ export interface Column {
   /** Undefined for what is entered now. */
   readonly plan?: Plan;
   readonly name: string;
+  /** What counts of what it holds: what the notebook has a cell for. */
   readonly entered: Entered;
   readonly answers: ReadonlyMap<CellId, Answer>;
   readonly is: PlanResult["is"];
@@ -43,11 +45,27 @@ export function columnsOf(
     sameAsNow: true,
   };
   const kept = plans.map((plan): Column => {
-    const entered = enteredFor(plan.entered, now, shared);
+    const entered = enteredFor(known(plan.entered, book), now, shared);
     const sameAsNow = !hasDifferences(context, [now, entered]);
     return { plan, name: plan.name, entered, ...result(plan.name), sameAsNow };
   });
   return [first, ...kept];
+}
+
+/** What a plan holds that the notebook has a cell for now. */
+function known(entered: Entered, book: Book): Entered {
+  const pairs = Object.entries(entered) as [CellId, Entered[CellId]][];
+  return Object.fromEntries(pairs.filter(([id]) => book.block(id)));
+}
+
+/**
+ * What a plan holds for cells that the notebook has no more. Of a renamed cell it holds the same
+ * under both names, which is nothing lost.
+ */
+export function withoutCell({ entered }: Plan, book: Book): readonly CellId[] {
+  const ids = Object.keys(entered) as CellId[];
+  const there = new Set(ids.filter((id) => book.block(id)).map((id) => entered[id]));
+  return ids.filter((id) => !book.block(id) && !there.has(entered[id]));
 }
 
 /** The default text of an entry, as the notebook has it. */

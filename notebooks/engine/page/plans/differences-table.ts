@@ -3,8 +3,27 @@ import type { CellId, EntryKind } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { el } from "../dom.ts";
 import { figureNodes } from "../figure-text.ts";
-import { type Column, differencesOf, initialOf } from "./columns.ts";
+import { type Column, differencesOf, initialOf, withoutCell } from "./columns.ts";
 import { titlesOf } from "./titles.ts";
+
+/** What the plans hold and the notebook has no place for, in words; nothing of it is lost. */
+export function heldInVain({ book }: Context, columns: readonly Column[]): HTMLElement[] {
+  return columns.flatMap(({ plan }) => {
+    const ids = plan ? withoutCell(plan, book) : [];
+    if (!plan || ids.length === 0) return [];
+    const said = ids.map((id) => {
+      const value = plan.entered[id];
+      return `${id.slice(id.indexOf("#") + 1)} (${typeof value === "string" ? value : "a table"})`;
+    });
+    return [
+      el(
+        "p",
+        { class: "foot-note" },
+        `${plan.name} also holds what this notebook has no cell for: ${said.join(", ")}. It stays in the plan and counts for nothing.`,
+      ),
+    ];
+  });
+}
 
 /** The entries that are not the same in all columns, with the text of each; then the tables. */
 export function differencesTable(context: Context, columns: readonly Column[]): HTMLElement[] {

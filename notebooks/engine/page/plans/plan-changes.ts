@@ -17,7 +17,9 @@ export function usePlan(
   const now = enteredNow(context);
   const ids = new Set([...Object.keys(now), ...Object.keys(entered)] as CellId[]);
   const values = new Map<CellId, EnteredValue | undefined>();
-  for (const id of ids) if (now[id] !== entered[id]) values.set(id, entered[id]);
+  // What was entered in cells that are no more is nobody's to put back.
+  for (const id of ids)
+    if (now[id] !== entered[id] && context.book.block(id)) values.set(id, entered[id]);
   context.enterAll(values);
   told(`${name} is in use: what it holds is entered now.`, () => {
     context.undo();

@@ -8,7 +8,7 @@ import { answersTable } from "./answers-table.ts";
 import { BarsView } from "./bars.ts";
 import { columnHead, type HeadActs } from "./column-head.ts";
 import { type Column, columnsOf, differencesOf } from "./columns.ts";
-import { differencesTable } from "./differences-table.ts";
+import { differencesTable, heldInVain } from "./differences-table.ts";
 import { type FullView, openFullView } from "./full-view.ts";
 import { enteredNow, keepAsPlan } from "./keep.ts";
 import { drawable, planBars } from "./plan-bars.ts";
@@ -153,7 +153,10 @@ class PlansSheet {
       () => this.#controls(),
     );
     this.#drawAnswers(shown);
-    this.#parts.differences.replaceChildren(...differencesTable(this.#context, shown));
+    this.#parts.differences.replaceChildren(
+      ...differencesTable(this.#context, shown),
+      ...heldInVain(this.#context, shown),
+    );
     // What had focus was drawn anew; its like takes it over.
     if (held && document.activeElement?.getAttribute("data-key") !== held)
       this.#view.element.querySelector<HTMLElement>(`[data-key="${CSS.escape(held)}"]`)?.focus();
