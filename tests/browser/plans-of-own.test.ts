@@ -39,7 +39,7 @@ describe("plans of a notebook that is written", () => {
     await form.getByRole("textbox").fill("planks");
     await form.getByRole("button", { name: "Rename it everywhere" }).click();
     await formula(page, "planks").waitFor();
-    await own(page, "planks").locator("input[type=text]").first().fill("3");
+    await own(page, "planks").locator(".val input[type=text]").first().fill("3");
     await expect.poll(() => answer(page, "pay").textContent()).toBe("$77.00");
     await openSheet(page);
     // 1.1 x (5 x 20 + 2 x 5): what was kept for boards counts for planks.

@@ -4,6 +4,7 @@ import {
   loadPlans,
   memoryStorage,
   orderPlans,
+  plansFollow,
   removePlan,
   renamePlan,
   type Storage,
@@ -100,5 +101,14 @@ describe("kept plans", () => {
     }
     const kept = await keep(failing(memoryStorage(), full), "Cedar");
     expect(kept.good ? "" : kept.words).toContain("no room left");
+  });
+
+  it("hold under a cell's new name what they held under the old one, which stays for undoing", async () => {
+    const storage = await three();
+    await keepPlan(storage, main, { name: "Bare", entered: {}, made: at(0) });
+    await plansFollow(storage, main, new Map([["rebuild.md#timber", "rebuild.md#wood"]]));
+    const { plans } = await loadPlans(storage, main);
+    expect(plans[0]?.entered).toEqual({ ...entered, "rebuild.md#wood": "cedar" });
+    expect(plans[3]?.entered).toEqual({});
   });
 });
