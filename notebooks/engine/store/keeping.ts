@@ -1,35 +1,16 @@
 import type { CellId, Entered } from "../types/index.ts";
 import { entriesAstray, textAstray } from "./astray.ts";
-import type { Journal, UnsafeText } from "./journal.ts";
+import type { UnsafeText } from "./journal.ts";
+import type { KeeperOptions, KeepingTrouble } from "./keeper-options.ts";
 import { loadAllEntered } from "./loading.ts";
 import { fileAt, fileOfCell, nameOfCell, placedCell, placeOf, type Scope } from "./place.ts";
-import type { DocumentRecord, EnteredValue, StateReason } from "./record-types.ts";
+import type { EnteredValue, StateReason } from "./record-types.ts";
 import type { Storage } from "./storage.ts";
 import { noOtherTabs, type OtherTabs } from "./tabs.ts";
 import { Waiting } from "./waiting.ts";
 import { journalFull, notKept, textElsewhere, typedOver } from "./words.ts";
 import { byPlace, type Changes, sameValue, writeEntries } from "./write-entries.ts";
 import { writeText } from "./write-text.ts";
-
-/** Something about what is kept that the reader must know, in words. */
-export type KeepingTrouble = (words: string) => void;
-
-export interface KeeperOptions {
-  /** The ISO instant now: dates what goes to the earlier states. */
-  readonly now: () => string;
-  /** With it, nothing is lost where the page ends before a write does. */
-  readonly journal?: Journal | undefined;
-  /** Whose entries they are. Default: the reader's own garden's. */
-  readonly scope?: Scope | undefined;
-  /** Other open pages, told of what was written. Default: none. */
-  readonly others?: OtherTabs | undefined;
-  /** Calls something a while later, so that what could not be written is tried again. Default: only with the next change. */
-  readonly later?: ((act: () => void) => void) | undefined;
-  /** Everything is safe again after a trouble. */
-  readonly safe?: (() => void) | undefined;
-  /** Another tab's text of a document stands; what was written here is among the earlier states. */
-  readonly stands?: ((record: DocumentRecord) => void) | undefined;
-}
 
 /**
  * What came of writing: `left` may not be written over and is not tried again, but held in the
@@ -53,8 +34,9 @@ export class Keeper {
   /** What cells held when this page last saw them, by place and name; undefined before it has looked. */
   #seen: Map<CellId, EnteredValue | undefined> | undefined;
   #files: readonly string[] = [];
-  /** The revision this page last wrote of a text, by place. */
-  readonly #revisions = new Map<string, number>();
+  /** The revisions of texts that this page last wrote, and that it shows, by place. */
+  readonly #wrote = new Map<string, number>();
+  readonly #shown = new Map<string, number>();
   /** Texts that another tab's stands instead of, and the state they go to, by place. */
   readonly #astray = new Map<string, number | undefined>();
   #writing: Promise<void> | undefined;
@@ -95,7 +77,7 @@ export class Keeper {
 
   /** The page now shows this revision of a text: what is written next is made from it. */
   sawText(place: string, revision: number): void {
-    this.#revisions.set(place, Math.max(revision, this.#revisions.get(place) ?? 0));
+    this.#shown.set(place, revision);
   }
 
   /** Writes what pages that ended left in the journal. What can't be written is kept as if typed here. */
@@ -130,7 +112,8 @@ export class Keeper {
     text: string,
     options: { readonly revision: number; readonly title: string; readonly changed: string },
   ): void {
-    const revision = Math.max(options.revision, this.#revisions.get(place) ?? 0);
+    const known = [options.revision, this.#shown.get(place) ?? 0, this.#wrote.get(place) ?? 0];
+    const revision = Math.max(...known);
     this.#waiting.addText(place, { ...options, text, revision });
     void this.flush();
   }
@@ -232,7 +215,9 @@ export class Keeper {
   ): Promise<Came> {
     try {
       const { came, state } = await this.#storage.together(async (step) => {
-        const came = await writeText(step, place, { ...text, writer });
+        // What this page has written since is what this was made from.
+        const revision = Math.max(text.revision, this.#wrote.get(place) ?? 0);
+        const came = await writeText(step, place, { ...text, revision, writer });
         if (came.is === "written") return { came, state: undefined };
         const astray = { place, text: text.text, state: this.#astray.get(place) };
         const when = { at: this.#options.now(), why, open: this.#open };
@@ -240,7 +225,7 @@ export class Keeper {
       });
       if (came.is === "written") {
         const { text: stored, title, revision } = came.record;
-        this.#revisions.set(place, revision);
+        if (why !== "left behind") this.#wrote.set(place, revision);
         this.#astray.delete(place);
         this.#others.changed({ what: "text", place, text: stored, title, revision });
         return "written";

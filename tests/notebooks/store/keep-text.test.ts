@@ -60,6 +60,20 @@ describe("a document's text", () => {
     expect(await astray(storage)).toEqual([]);
   });
 
+  it("is no conflict with itself where there is no journal", async () => {
+    const storage = await plot();
+    const { keeper, troubles } = page(storage, "a", { journal: undefined });
+    for (const text of ["t", "ty", "typ", "typed"]) write(keeper, text, 1);
+    await keeper.flush();
+    expect(await textOf(storage)).toBe("typed");
+    expect(troubles).toEqual([]);
+    const other = page(storage, "b", { journal: undefined });
+    write(other.keeper, "other", 2);
+    await other.keeper.flush();
+    expect(await textOf(storage)).toBe("typed");
+    expect(await astray(storage)).toEqual(["other"]);
+  });
+
   it("gives way to another tab's, and is kept among the earlier states", async () => {
     const storage = await plot();
     const one = page(storage, "a");
