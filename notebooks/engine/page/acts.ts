@@ -1,5 +1,6 @@
 import { type Act, fetched } from "./act.ts";
 import type { Context } from "./context.ts";
+import { dependsActs } from "./depends/acts.ts";
 import { type KeptParts, keepActs } from "./keep/index.ts";
 import type { Library } from "./library.ts";
 import { nameNotebook, putAway } from "./own-acts.ts";
@@ -25,6 +26,7 @@ export function notebookActs(context: Context, library: Library, kept: KeptParts
       hint: "With all it uses and all you entered",
       run: () => context.saveAsFile(),
     },
+    ...dependsActs(context),
     ...referenceActs(context),
     ...keepActs(context, kept),
     { words: "Put it away", shown: isOwn, run: () => void putAway(context, library) },

@@ -1,6 +1,7 @@
 import type { OutlineCell } from "../types/index.ts";
 import type { Context } from "./context.ts";
-import { el } from "./dom.ts";
+import { dependsOf } from "./depends/acts.ts";
+import { button, el } from "./dom.ts";
 import { linksTo } from "./links.ts";
 import { functionLink } from "./reference/link.ts";
 
@@ -45,6 +46,13 @@ export function slipView(outline: OutlineCell, context: Context): HTMLElement {
         ...(takes.length > 0 ? [el("p", {}, "Takes"), ...linksTo(takes, context)] : []),
         ...(gives.length > 0 ? [el("p", {}, "Gives to"), ...linksTo(gives, context)] : []),
         ...calls(outline, context),
+        el(
+          "p",
+          {},
+          button("What feeds this, as a picture", () => dependsOf(context, outline.id), {
+            class: "lnk",
+          }),
+        ),
       ),
     ),
   );

@@ -1,5 +1,6 @@
 import type { CellId, CellState, OutlineCell } from "../types/index.ts";
 import type { Context } from "./context.ts";
+import { dependsOf } from "./depends/acts.ts";
 import { button, el } from "./dom.ts";
 import { figureNodes } from "./figure-text.ts";
 import { linksTo } from "./links.ts";
@@ -53,7 +54,10 @@ export class WorkingView {
     });
     toggle.className = "lnk formula";
     toggle.setAttribute("aria-expanded", String(this.slipOpen));
-    holder.append(toggle);
+    const feeds = button("What feeds this", () => dependsOf(this.context, this.id), {
+      class: "lnk feeds",
+    });
+    holder.append(toggle, " · ", feeds);
     if (this.slipOpen) holder.append(slipView(outline, this.context));
     return holder;
   }

@@ -1,5 +1,5 @@
 import type { ReferenceField, ReferenceParameter } from "../../types/index.ts";
-import { type Child, el } from "../dom.ts";
+import { el } from "../dom.ts";
 import type { Linker } from "./linker.ts";
 
 /** What a function is handed, with the fields of each record under it. */
@@ -58,6 +58,6 @@ function row(
 }
 
 /** A text of a doc comment, its pieces of code set as such. */
-export function coded(text: string): Child[] {
+export function coded(text: string): (Node | string)[] {
   return text.split(/`([^`]+)`/).map((part, at) => (at % 2 === 1 ? el("code", {}, part) : part));
 }

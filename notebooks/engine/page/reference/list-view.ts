@@ -20,7 +20,9 @@ export function listView(names: readonly ReferenceName[], options: ListOptions):
     const own = names.filter(({ group }) => group === name);
     if (own.length === 0) return [];
     const records = own.filter(({ what }) => what === "type");
-    const rest = own.filter(({ what }) => what !== "type");
+    // What one calls comes before what one only names.
+    const called = own.filter(({ what }) => what !== "type" && what !== "constant");
+    const rest = [...called, ...own.filter(({ what }) => what === "constant")];
     const folded = el(
       "details",
       { class: "fold" },
@@ -38,7 +40,15 @@ export function listView(names: readonly ReferenceName[], options: ListOptions):
       ...(records.length > 0 ? [folded] : []),
     ];
   });
-  return el("div", { class: "groups" }, ...groups);
+  const parts = reference.groups.map(({ name, title }) =>
+    el("li", {}, linker.link({ part: name }, title)),
+  );
+  const all = el(
+    "nav",
+    { "aria-label": "Parts of the reference" },
+    el("ol", { class: "parts" }, ...parts),
+  );
+  return el("div", { class: "groups" }, all, ...groups);
 }
 
 function list(names: readonly ReferenceName[], linker: Linker): HTMLElement {

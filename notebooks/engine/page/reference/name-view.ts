@@ -37,15 +37,13 @@ export function nameView(name: ReferenceName, options: NameOptions): HTMLElement
     el("p", { class: "say" }, ...coded(first)),
     ...more.map((text) => el("p", { class: "more" }, ...coded(text))),
     signature(name, linker),
+    ...examples(name, options),
     ...(parameters.length > 0 ? [parametersTable(parameters, linker)] : []),
     ...gives(name, linker),
     ...part("Rule", rule === undefined ? [] : [rule]),
     ...part("Source", name.sources.length === 0 ? [] : sourceNodes(name.sources, sources)),
     ...part("Refuses", throws.length === 0 ? [] : throws.map((text) => refusal(text))),
-    ...(returns?.help
-      ? part("Gives", coded(returns.help).filter((child) => child !== undefined) as Node[])
-      : []),
-    ...examples(name, options),
+    ...part("Gives", returns?.help === undefined ? [] : coded(returns.help)),
   );
 }
 
