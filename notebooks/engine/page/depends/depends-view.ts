@@ -83,8 +83,7 @@ class DependsView {
       const help =
         "Lines go from what is taken to what takes it. Arrow keys go along them; Enter, or a double click, goes to the cell on the page.";
       this.#place.replaceChildren(this.#picture.element, el("p", { class: "hint" }, help), table);
-      const shown = this.#only;
-      if (shown !== undefined) this.#picture.focus(shown);
+      if (this.#only !== undefined) this.#picture.focus(this.#only);
     }
     this.#look(this.#only, graph);
   }

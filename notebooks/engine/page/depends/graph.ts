@@ -13,7 +13,7 @@ export interface Edge {
 }
 
 export interface GraphOptions {
-  /** Quiet cells too: else what they take goes straight to what takes them. */
+  /** All quiet cells too: else what they take goes straight to what takes them, where that is simpler. */
   readonly steps: boolean;
   /** Only this cell with all that feeds it and all that it feeds. */
   readonly only?: CellId;
@@ -24,37 +24,70 @@ export function graphOf(
   outline: ReadonlyMap<CellId, OutlineCell>,
   { steps, only }: GraphOptions,
 ): Graph {
-  const isShown = ({ id, hints }: OutlineCell) => steps || !hints.quiet || id === only;
-  const takes = new Map<CellId, readonly CellId[]>();
-  for (const cell of outline.values())
-    if (isShown(cell)) takes.set(cell.id, shownTakes(cell, outline, isShown));
-  const all = [...takes].flatMap(([to, from]) => from.map((one) => ({ from: one, to })));
-  const kept = only === undefined ? new Set(takes.keys()) : around(only, all);
+  const net = new Net(outline);
+  if (!steps) net.fold((cell) => cell.hints.quiet && cell.id !== only);
+  const all = net.edges();
+  const kept = only === undefined ? net.cells : around(only, all);
   return {
-    cells: [...outline.values()].filter(({ id }) => takes.has(id) && kept.has(id)),
+    cells: [...outline.values()].filter(({ id }) => net.cells.has(id) && kept.has(id)),
     edges: all.filter(({ from, to }) => kept.has(from) && kept.has(to)),
   };
 }
 
-/** What a cell takes, past the cells that are not shown. */
-function shownTakes(
-  cell: OutlineCell,
-  outline: ReadonlyMap<CellId, OutlineCell>,
-  isShown: (cell: OutlineCell) => boolean,
-): readonly CellId[] {
-  const found = new Set<CellId>();
-  const seen = new Set<CellId>([cell.id]);
-  const visit = (ids: readonly CellId[]): void => {
-    for (const id of ids) {
-      const taken = outline.get(id);
-      if (!taken || seen.has(id)) continue;
-      seen.add(id);
-      if (isShown(taken)) found.add(id);
-      else visit(taken.takes);
+/** Cells with what each takes and gives to, from which cells can be taken out. */
+class Net {
+  readonly cells = new Set<CellId>();
+  readonly #outline: ReadonlyMap<CellId, OutlineCell>;
+  readonly #takes = new Map<CellId, Set<CellId>>();
+  readonly #gives = new Map<CellId, Set<CellId>>();
+
+  constructor(outline: ReadonlyMap<CellId, OutlineCell>) {
+    this.#outline = outline;
+    for (const { id, takes } of outline.values()) {
+      this.cells.add(id);
+      for (const from of takes) if (from !== id && outline.has(from)) this.#tie(from, id);
     }
-  };
-  visit(cell.takes);
-  return [...found];
+  }
+
+  edges(): readonly Edge[] {
+    return [...this.#outline.keys()].flatMap((to) =>
+      this.cells.has(to) ? [...(this.#takes.get(to) ?? [])].map((from) => ({ from, to })) : [],
+    );
+  }
+
+  /**
+   * Takes cells out where the picture is no fuller for it: a step that many cells take from many
+   * others would leave a line from each to each.
+   */
+  fold(may: (cell: OutlineCell) => boolean): void {
+    for (let isChanged = true; isChanged; ) {
+      isChanged = false;
+      for (const cell of this.#outline.values()) {
+        if (!this.cells.has(cell.id) || !may(cell)) continue;
+        const takes = this.#takes.get(cell.id)?.size ?? 0;
+        const gives = this.#gives.get(cell.id)?.size ?? 0;
+        if (takes * gives > takes + gives) continue;
+        this.#takeOut(cell.id);
+        isChanged = true;
+      }
+    }
+  }
+
+  #takeOut(id: CellId): void {
+    const takes = this.#takes.get(id) ?? new Set();
+    const gives = this.#gives.get(id) ?? new Set();
+    for (const from of takes) this.#gives.get(from)?.delete(id);
+    for (const to of gives) this.#takes.get(to)?.delete(id);
+    for (const from of takes) for (const to of gives) if (from !== to) this.#tie(from, to);
+    this.cells.delete(id);
+  }
+
+  #tie(from: CellId, to: CellId): void {
+    const takes = this.#takes.get(to) ?? new Set();
+    const gives = this.#gives.get(from) ?? new Set();
+    this.#takes.set(to, takes.add(from));
+    this.#gives.set(from, gives.add(to));
+  }
 }
 
 /** A cell with all that feeds it and all that it feeds, near and far. */

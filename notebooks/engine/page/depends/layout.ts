@@ -31,7 +31,7 @@ export interface Layout {
 
 /** Room between two layers, and the height a passing line needs (pixels). */
 const between = 72;
-const passing = 4;
+const passingHeight = 2;
 
 /**
  * Lays boxes out in layers from the left, so that every arrow goes forward and no box covers another;
@@ -58,10 +58,14 @@ export function layOut(boxes: readonly Box[], arrows: readonly Arrow[]): Layout 
     const first = layerOf.get(from) ?? 0;
     const points = trail.flatMap((stop, index): [number, number][] => {
       const left = lefts[first + index] ?? 0;
-      const right = left + (boxes[stop]?.width ?? widths[first + index] ?? 0);
-      const [enters, leaves] = [left, right].map((x): [number, number] => [x, middle(stop)]);
-      const ends = [...(index > 0 ? [enters] : []), ...(index < trail.length - 1 ? [leaves] : [])];
-      return ends.filter((end) => end !== undefined);
+      const right = left + (widths[first + index] ?? 0);
+      const y = middle(stop);
+      if (index === trail.length - 1) return [[left, y]];
+      // Level to the edge of the layer, so that a line passes behind no other box of it.
+      return [
+        [index === 0 ? left + (boxes[stop]?.width ?? 0) : left, y],
+        [right, y],
+      ];
     });
     return { from, to, points };
   });
@@ -79,7 +83,10 @@ interface Threads {
   readonly trails: readonly (Arrow & { readonly trail: readonly number[] })[];
 }
 
-/** Gives long arrows a stop in each layer they pass, and ties stops of neighbouring layers. */
+/**
+ * Gives long arrows a stop in each layer they pass, and ties stops of neighbouring layers. Arrows from
+ * one box go together as far as they can: one line, that parts where it has to.
+ */
 function threaded(
   boxes: readonly Box[],
   arrows: readonly Arrow[],
@@ -96,15 +103,23 @@ function threaded(
   const numbers = new Map(
     boxes.map(({ id, height, group = 0 }) => [id, put(height, group, layerOf.get(id) ?? 0)]),
   );
+  const shared = new Map<string, number>();
+  const passing = (from: string, group: number, layer: number): number => {
+    const key = `${group} ${layer} ${from}`;
+    const stop = shared.get(key) ?? put(passingHeight, group, layer);
+    shared.set(key, stop);
+    return stop;
+  };
   const trails = arrows.map(({ from, to }) => {
     const [first = 0, last = 0] = [numbers.get(from), numbers.get(to)];
     const group = Math.max(stops[first]?.group ?? 0, stops[last]?.group ?? 0);
     const begin = (layerOf.get(from) ?? 0) + 1;
     const passed = Math.max(0, (layerOf.get(to) ?? 0) - begin);
-    const between = Array.from({ length: passed }, (_, at) => put(passing, group, begin + at));
+    const between = Array.from({ length: passed }, (_, at) => passing(from, group, begin + at));
     const trail = [first, ...between, last];
     for (const [at, stop] of trail.slice(0, -1).entries()) {
       const next = trail[at + 1] ?? last;
+      if (stops[stop]?.after.includes(next)) continue;
       stops[stop]?.after.push(next);
       stops[next]?.before.push(stop);
     }

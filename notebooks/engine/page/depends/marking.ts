@@ -40,6 +40,7 @@ export function markDepends(context: Context, page: HTMLElement, root: HTMLEleme
     for (const { id } of context.book.outline.values()) if (slotId(id) === slot.id) return id;
     return undefined;
   };
+  mark(at(document.activeElement));
   page.addEventListener("pointerover", (event) => {
     if (event.pointerType === "mouse") mark(at(event.target) ?? at(document.activeElement));
   });

@@ -99,7 +99,7 @@ export class Picture {
     if (!node) return;
     this.#stop(id);
     node.focus({ preventScroll: true });
-    node.scrollIntoView({ block: "nearest", inline: "nearest" });
+    node.scrollIntoView({ block: "center", inline: "center" });
   }
 
   #label({ id, hints }: OutlineCell): readonly string[] {
