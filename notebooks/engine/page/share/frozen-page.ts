@@ -48,6 +48,7 @@ export function frozenPage(context: Context): HTMLElement {
   fillUses(frame, context);
   openTally(frame);
   buttonsToText(frame);
+  linksOut(frame);
   for (const element of [frame, ...frame.querySelectorAll("*")]) onlyPlainAttributes(element);
   linksWithin(frame);
   return frame;
@@ -144,6 +145,15 @@ function buttonsToText(frame: HTMLElement): void {
     if (isFigure || isName)
       one.replaceWith(el("span", { class: isFigure ? "fig" : undefined }, ...one.childNodes));
     else one.remove();
+  }
+}
+
+/** On the page a link out has its address only while it is pressed; no script does that here. */
+function linksOut(frame: HTMLElement): void {
+  for (const link of frame.querySelectorAll<HTMLElement>("a[data-address]")) {
+    link.setAttribute("href", link.dataset.address ?? "");
+    link.removeAttribute("role");
+    link.removeAttribute("tabindex");
   }
 }
 
