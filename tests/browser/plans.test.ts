@@ -75,13 +75,23 @@ describe("plans side by side", () => {
   it("adds rows and remembers them; all rows or those that differ", async () => {
     const page = await openShop(site);
     await keepThree(page);
+    // Kept after one that holds more: what that entered must not stay in the room.
+    await page.getByRole("button", { name: "Put everything back" }).click();
+    await expect.poll(() => answer(page, "pay").textContent()).toBe("$121.00");
+    await keep(page, "Bare");
     await openSheet(page);
     await page.getByLabel("Another answer").selectOption({ label: "Goods" });
-    expect(await row(page, "Goods")).toEqual(["$90.00", "$110.00", "$130.00", "$90.00"]);
+    expect(await row(page, "Goods")).toEqual([
+      "$110.00",
+      "$110.00",
+      "$130.00",
+      "$90.00",
+      "$110.00",
+    ]);
     await page.reload();
     await settled(page);
     await openSheet(page);
-    await expect.poll(() => row(page, "Goods")).toHaveLength(4);
+    await expect.poll(() => row(page, "Goods")).toHaveLength(5);
     await page.getByRole("button", { name: "Leave out Goods" }).click();
     expect(await row(page, "Goods")).toEqual([]);
     await page.context().close();

@@ -41,8 +41,9 @@ export class DrawingView {
     this.paperWidth = paperWidth;
     this.choose();
     const [first] = this.holder.children;
-    if (paperWidth !== undefined && first instanceof SVGSVGElement)
-      this.holder.replaceChildren(...cutForSheets(first));
+    // Where a sheet stands in the page's place nothing of the page has a size, and none of it is printed.
+    const isThere = first instanceof SVGSVGElement && first.checkVisibility();
+    if (paperWidth !== undefined && isThere) this.holder.replaceChildren(...cutForSheets(first));
     // Cut into sheets, it is no form for the screen any more.
     else if (this.holder.childElementCount > 1) {
       this.form = -1;
