@@ -111,6 +111,24 @@ describe("the table of beds", () => {
     await page.context().close();
   });
 
+  it("is not filled from a file that holds no text, and says why; opening is undone", async () => {
+    const page = await site.page();
+    const table = await openBeds(page);
+    const open = async (buffer: Buffer) => {
+      const chooser = page.waitForEvent("filechooser");
+      await page.getByRole("button", { name: "Open a CSV file for Beds" }).click();
+      await (await chooser).setFiles({ name: "mine.csv", mimeType: "text/csv", buffer });
+    };
+    await open(Buffer.from("bed,length,width\nB\u00fcgel,8 ft,4 ft\n", "latin1"));
+    await page.getByText("mine.csv can’t be opened: it is not UTF-8 text").first().waitFor();
+    expect(await table.locator("tr[data-row]").count()).toBe(17);
+    await open(Buffer.from("bed,length,width\nB\u00fcgel,8 ft,4 ft\n"));
+    await expect.poll(() => table.locator("tr[data-row]").count()).toBe(1);
+    await page.getByRole("button", { name: "Undo last change" }).click();
+    await expect.poll(() => table.locator("tr[data-row]").count()).toBe(17);
+    await page.context().close();
+  });
+
   it("takes rows put in by hand, in place of all or at the end", async () => {
     const page = await site.page();
     const table = await openBeds(page);

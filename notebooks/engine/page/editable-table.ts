@@ -54,6 +54,10 @@ export class EditableTable implements CellView {
       takeOut: () => this.takeOut(),
       paste: (text, instead) => this.pasteAll(text, instead),
       open: (text, fileName) => this.open(text, fileName),
+      refuse: (words) => {
+        this.troubles.replaceChildren(el("p", { class: "refused" }, words));
+        context.say(words);
+      },
       csv: () => context.csv.writeCsv(context.book.table(id)),
       putBack: () => context.enter(id, undefined),
     });

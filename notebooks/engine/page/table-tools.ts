@@ -5,6 +5,8 @@ export interface ToolEvents {
   takeOut(): void;
   paste(text: string, instead: boolean): void;
   open(text: string, fileName: string): void;
+  /** A file was chosen that holds no table: why. */
+  refuse(words: string): void;
   /** The table as CSV text, to be saved. */
   csv(): string;
   putBack(): void;
@@ -93,13 +95,32 @@ function openFile(title: string, events: ToolEvents): HTMLElement[] {
   });
   file.addEventListener("change", () => {
     const [chosen] = file.files ?? [];
-    if (chosen) void chosen.text().then((text) => events.open(text, chosen.name));
+    if (chosen) void openChosen(chosen, events);
     file.value = "";
   });
   return [
     button("Open a CSV file", () => file.click(), { "aria-label": `Open a CSV file for ${title}` }),
     file,
   ];
+}
+
+/** More than anybody's table holds, and more than fields on a page can be made for. */
+const largestFile = 5_000_000;
+
+/** Read loosely, letters of another encoding would be lost in silence. */
+async function openChosen(file: File, events: ToolEvents): Promise<void> {
+  const refuse = (why: string) => events.refuse(`${file.name} can’t be opened: ${why}`);
+  if (file.size > largestFile) return refuse("it is larger than 5 MB. The table stays as it was.");
+  try {
+    const bytes = await file.arrayBuffer();
+    events.open(new TextDecoder("utf-8", { fatal: true }).decode(bytes), file.name);
+  } catch (error) {
+    refuse(
+      error instanceof TypeError
+        ? "it is not UTF-8 text. Save it as “CSV UTF-8” and open it again. The table stays as it was."
+        : `it could not be read. The table stays as it was.`,
+    );
+  }
 }
 
 function save(fileName: string, text: string): void {
