@@ -46,7 +46,7 @@ export function listView(names: readonly ReferenceName[], options: ListOptions):
   const all = el(
     "nav",
     { "aria-label": "Parts of the reference" },
-    el("ol", { class: "parts" }, ...parts),
+    el("ol", { class: "refparts" }, ...parts),
   );
   return el("div", { class: "groups" }, all, ...groups);
 }

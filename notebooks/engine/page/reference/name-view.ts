@@ -35,7 +35,7 @@ export function nameView(name: ReferenceName, options: NameOptions): HTMLElement
     el(`h${level}`, { tabindex: -1 }, el("code", {}, ...breakable(name.name))),
     what,
     el("p", { class: "say" }, ...coded(first)),
-    ...more.map((text) => el("p", { class: "more" }, ...coded(text))),
+    ...more.map((text) => el("p", { class: "onward" }, ...coded(text))),
     signature(name, linker),
     ...examples(name, options),
     ...(parameters.length > 0 ? [parametersTable(parameters, linker)] : []),
