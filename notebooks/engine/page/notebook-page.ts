@@ -249,8 +249,12 @@ export class NotebookPage {
     const { context, view } = this;
     if (context.editing.blockTools) return;
     try {
-      const { startWriting } = await import("./edit/writing.ts");
+      const [{ startWriting }, { markDepends }] = await Promise.all([
+        import("./edit/writing.ts"),
+        import("./depends/marking.ts"),
+      ]);
       startWriting(context);
+      markDepends(context, view.element, context.options.root);
       view.lay();
     } catch {
       context.say("The editor could not be fetched. Choose “Write” again when you are online.");
