@@ -26,9 +26,25 @@ const groups: readonly Group[] = [
     scripts: /^(writing|open-slip|cell-slip|words-slip)-.*\.js$/,
   },
   {
+    name: "sharing and links",
+    when: "when something is shared, or a link opened",
+    scripts: /^(share-pane|open-link)-.*\.js$/,
+  },
+  {
+    name: "reference",
+    when: "when it is asked for",
+    files: /^reference\.json$/,
+    scripts: /^open-reference-.*\.js$/,
+  },
+  {
+    name: "service worker",
+    when: "after the first answers; then all the rest, for another day",
+    files: /^sw\.js$/,
+  },
+  {
     name: "other parts of the page",
     when: "each when it is asked for",
-    scripts: /^[^/]+\.js$/,
+    scripts: /^(?!sw\.js)[^/]+\.js$/,
   },
   { name: "closed frame", when: "at once", files: /^engine\.html$/ },
   { name: "room of the cells", when: "at once", files: /^room\/room\.js$/ },
