@@ -73,6 +73,18 @@ describe("without a network", () => {
     await page.locator(".cell.hasvalue").first().waitFor();
     await settled(page);
     expect(await answer(page, "total").textContent()).toBe(total);
+    // The closed frame comes from the service worker now, and is closed by its own answer.
+    const frame = page.frames().find((one) => one.url().includes("engine.html"));
+    expect(frame?.url()).toContain("sealed");
+    expect(await frame?.evaluate(() => self.origin)).toBe("null");
+    expect(
+      await frame?.evaluate(() =>
+        fetch("notebooks/list.json").then(
+          () => "got",
+          () => "refused",
+        ),
+      ),
+    ).toBe("refused");
     // Spare boards are another plan: the solver, too, is there.
     await field(page, "spareBoards").fill("1");
     await page.waitForFunction((before) => {
