@@ -45,14 +45,10 @@ export function slipView(outline: OutlineCell, context: Context): HTMLElement {
         { class: "names" },
         ...(takes.length > 0 ? [el("p", {}, "Takes"), ...linksTo(takes, context)] : []),
         ...(gives.length > 0 ? [el("p", {}, "Gives to"), ...linksTo(gives, context)] : []),
-        ...calls(outline, context),
-        el(
-          "p",
-          {},
-          button("What feeds this, as a picture", () => dependsOf(context, outline.id), {
-            class: "lnk",
-          }),
-        ),
+        ...lookUps(outline, context).flatMap(({ term, inside }) => [
+          el("p", {}, term),
+          el("div", {}, ...inside),
+        ]),
       ),
     ),
   );
@@ -63,12 +59,18 @@ function firstLine({ id, line }: OutlineCell, { book }: Context): number {
   return block?.kind === "cell" ? block.formulaLine : line + 1;
 }
 
-/** The functions of the library that the formula names, each with its place in the reference. */
-function calls({ functions }: OutlineCell, context: Context): (Node | string)[] {
-  if (functions.length === 0) return [];
+/** What an opened cell leads to: its functions in the reference, a picture of what feeds it. */
+export function lookUps(
+  { id, functions }: OutlineCell,
+  context: Context,
+): readonly { readonly term: string; readonly inside: readonly (Node | string)[] }[] {
   const links = functions.map(({ name }) => functionLink(name, context));
-  const nodes = links.flatMap((link, at) => (at === 0 ? [link] : [", ", link]));
-  return [el("p", {}, "Functions it calls"), el("div", {}, ...nodes)];
+  const named = links.flatMap((link, at) => (at === 0 ? [link] : [", ", link]));
+  const picture = button("What feeds this", () => dependsOf(context, id), { class: "lnk" });
+  return [
+    ...(named.length === 0 ? [] : [{ term: "Functions it calls", inside: named }]),
+    { term: "As a picture", inside: [picture] },
+  ];
 }
 
 /** Names of other cells are underlined; nothing else is marked. */

@@ -90,6 +90,8 @@ export class Picture {
       const leads = before.has(way.from) && (before.has(way.to) || way.to === id);
       const follows = after.has(way.to) && (after.has(way.from) || way.from === id);
       setAttribute(line, "data-is", isNear ? "near" : leads || follows ? "far" : undefined);
+      // What is thick lies over what is faint.
+      if (isNear) line.parentNode?.append(line);
     }
   }
 
@@ -99,7 +101,20 @@ export class Picture {
     if (!node) return;
     this.#stop(id);
     node.focus({ preventScroll: true });
-    node.scrollIntoView({ block: "center", inline: "center" });
+    this.#intoSight(node);
+  }
+
+  /** Scrolls the picture sideways and the sheet it is in up or down, and nothing else. */
+  #intoSight(node: SVGElement): void {
+    const box = node.getBoundingClientRect();
+    const own = this.element.getBoundingClientRect();
+    if (box.left < own.left || box.right > own.right)
+      this.element.scrollLeft += (box.left + box.right - own.left - own.right) / 2;
+    const sheet = this.element.closest("dialog");
+    const seen = sheet?.getBoundingClientRect();
+    // The sheet's head stays over its upper edge.
+    if (sheet && seen && (box.top < seen.top + 80 || box.bottom > seen.bottom))
+      sheet.scrollTop += (box.top + box.bottom - seen.top - seen.bottom) / 2;
   }
 
   #label({ id, hints }: OutlineCell): readonly string[] {
