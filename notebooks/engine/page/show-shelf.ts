@@ -67,7 +67,7 @@ async function putAwayList(
         else say(brought.words);
       });
     });
-    back.setAttribute("aria-label", `Bring ${title} back`);
+    back.append(el("span", { class: "vh" }, `: ${title}`));
     return el(
       "li",
       {},

@@ -81,19 +81,24 @@ function pick<K extends string>(
 /** The notebook's acts, folded under one word. They are listed anew at each opening. */
 function menu(acts: readonly Act[]): HTMLElement {
   const list = el("ul");
-  const box = el("details", { class: "acts" }, el("summary", {}, "This notebook"), list);
+  const summary = el("summary", {}, "This notebook");
+  const box = el("details", { class: "acts" }, summary, list);
   const close = () => {
     box.open = false;
+  };
+  /** What an act opens gives focus back to where it was, which must be something that is seen. */
+  const leave = () => {
+    close();
+    summary.focus();
   };
   box.addEventListener("toggle", () => {
     if (!box.open) return;
     const shown = acts.filter((act) => act.shown?.() ?? true);
-    list.replaceChildren(...shown.map((act) => el("li", {}, ...line(act, close))));
+    list.replaceChildren(...shown.map((act) => el("li", {}, ...line(act, leave))));
   });
   box.addEventListener("keydown", ({ key }) => {
     if (key !== "Escape" || !box.open) return;
-    close();
-    box.querySelector("summary")?.focus();
+    leave();
   });
   box.addEventListener("focusout", ({ relatedTarget }) => {
     if (relatedTarget instanceof Node && !box.contains(relatedTarget)) close();

@@ -22,7 +22,7 @@ const share = 0.02;
 export class RoomView {
   readonly element: HTMLElement;
   private readonly options: RoomViewOptions;
-  private readonly place = el("p", { class: "place" });
+  private readonly place = el("h1", { class: "place" });
   private leaves: readonly Leaf[] = [];
   private at = 0;
   private shown = false;
@@ -30,8 +30,8 @@ export class RoomView {
   constructor(options: RoomViewOptions) {
     this.options = options;
     this.element = el(
-      "div",
-      { class: "wall", role: "group", "aria-label": "On the wall", hidden: true, tabindex: -1 },
+      "header",
+      { class: "wall", hidden: true, tabindex: -1 },
       button("Back", () => this.go(-1)),
       this.place,
       button("Next", () => this.go(1)),
