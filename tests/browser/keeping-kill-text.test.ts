@@ -34,5 +34,5 @@ async function formulaLane(how: "closed" | "crashed"): Promise<void> {
 describe("a tab that is killed while one writes in one's own notebook", () => {
   it("loses at most the last second of a formula, closed or crashed, ten times", async () => {
     await Promise.all([formulaLane("closed"), formulaLane("crashed")]);
-  }, 60_000);
+  }, 120_000);
 });

@@ -90,9 +90,14 @@ export class Typist {
     this.#stopped = true;
   }
 
-  /** All that was typed, the letter under way included. */
+  /** All that was typed, and the letter that was under way. */
   get whole(): string {
-    return this.#text + this.#letters;
+    return this.#text + this.#letters.charAt(this.#typed.length % this.#letters.length);
+  }
+
+  /** Ends when some letters stand there. */
+  async begun(): Promise<void> {
+    while (this.#typed.length < 3) await new Promise((done) => setTimeout(done, 5));
   }
 
   /** What stood there at a time. */
@@ -120,7 +125,8 @@ export async function typeAndKill(
 ): Promise<{ readonly least: string; readonly most: string }> {
   const typist = new Typist(page, letters);
   const typing = typist.type();
-  await new Promise((done) => setTimeout(done, 1_050 + Math.random() * 500));
+  await typist.begun();
+  await new Promise((done) => setTimeout(done, 1_000 + Math.random() * 500));
   const killedAt = performance.now();
   typist.stop();
   await kill();
