@@ -38,6 +38,7 @@ describe.skipIf(!mounted)("a disk that is full in truth", () => {
   it("is said, and what was typed is kept once there is room", async () => {
     context = await chromium.launchPersistentContext(join(disk, "profile"), {
       executablePath: needChromium(),
+      serviceWorkers: "block",
       args: ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disk-cache-size=1"],
     });
     await context.route("**/notebooks/diary.md", (route) =>

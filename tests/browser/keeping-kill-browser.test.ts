@@ -69,6 +69,10 @@ async function start(): Promise<Running> {
   await context.route("**/notebooks/diary.md", (route) =>
     route.fulfill({ body: diary, contentType: "text/markdown; charset=utf-8" }),
   );
+  // A service worker would fetch past the route.
+  await context.addInitScript(() => {
+    Reflect.deleteProperty(Navigator.prototype, "serviceWorker");
+  });
   const page = await context.newPage();
   page.setDefaultTimeout(20_000);
   return {
