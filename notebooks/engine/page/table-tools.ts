@@ -1,4 +1,5 @@
 import { button, el, freshId } from "./dom.ts";
+import { saveText } from "./save-text.ts";
 
 export interface ToolEvents {
   addRow(): void;
@@ -38,7 +39,7 @@ export class TableTools {
         this.takeOut,
         named(paste),
         ...openFile(title, events),
-        named(button("Save as CSV", () => save(`${name}.csv`, events.csv()))),
+        named(button("Save as CSV", () => saveText(events.csv(), `${name}.csv`, "text/csv"))),
         named(this.back),
         this.foot,
       ),
@@ -121,10 +122,4 @@ async function openChosen(file: File, events: ToolEvents): Promise<void> {
         : `it could not be read. The table stays as it was.`,
     );
   }
-}
-
-function save(fileName: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: "text/csv;charset=utf-8" }));
-  el("a", { href: address, download: fileName }).click();
-  setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }

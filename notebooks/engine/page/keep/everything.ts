@@ -1,6 +1,7 @@
 import { exportAll, importAll } from "../../store/index.ts";
 import { button, el } from "../dom.ts";
 import { openPane } from "../pane.ts";
+import { saveText } from "../save-text.ts";
 import type { KeepContext } from "./kept.ts";
 
 /** A file larger than this (in bytes) is none that keeping everything made. */
@@ -13,11 +14,7 @@ export async function keepEverything(
 ): Promise<void> {
   const text = await exportAll(storage);
   const name = `bedwright-everything-${today}.json`;
-  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const link = el("a", { href: address, download: name });
-  link.click();
-  // Some browsers still read it after the click.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  saveText(text, name, "application/json");
   say(`Everything kept here is in ${name}.`);
 }
 

@@ -1,6 +1,7 @@
 import type { Context } from "../context.ts";
 import { dayInWords } from "../days.ts";
 import { el } from "../dom.ts";
+import { saveText } from "../save-text.ts";
 import { frozenPage } from "./frozen-page.ts";
 import { styleText } from "./one-page-style.ts";
 
@@ -11,10 +12,7 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; fo
 export async function saveOnePage(context: Context): Promise<void> {
   const text = await onePage(context);
   const name = `${context.book.main.file.replace(/\.md$/, "")}-${context.today}.html`;
-  const address = URL.createObjectURL(new Blob([text], { type: "text/html;charset=utf-8" }));
-  el("a", { href: address, download: name }).click();
-  // Some browsers still read it after the click.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  saveText(text, name, "text/html");
 }
 
 /** The text of that page. */
