@@ -111,7 +111,7 @@ describe("the reference", () => {
   it("works examples out as they come into sight, and each gives what its comment says", async () => {
     const page = await site.page({ viewport: { width: 1280, height: 2400 } });
     let walked = 0;
-    for (const part of ["soil", "compost", "mulch", "fasteners", "entries", "measure"]) {
+    for (const part of ["soil", "entries", "measure"]) {
       await open(page, `&part=${part}`);
       const shown = examples(page).filter({ hasNot: page.getByRole("button") });
       const count = await shown.count();
@@ -126,7 +126,7 @@ describe("the reference", () => {
       expect(wrong).toEqual([]);
       walked += count;
     }
-    expect(walked).toBeGreaterThanOrEqual(100);
+    expect(walked).toBeGreaterThanOrEqual(60);
     await page.context().close();
   }, 120_000);
 

@@ -57,7 +57,7 @@ export class WorkingView {
     const feeds = button("What feeds this", () => dependsOf(this.context, this.id), {
       class: "lnk feeds",
     });
-    holder.append(toggle, " · ", feeds);
+    holder.append(el("p", { class: "formula" }, toggle, " · ", feeds));
     if (this.slipOpen) holder.append(slipView(outline, this.context));
     return holder;
   }
