@@ -1,4 +1,3 @@
-export { importAll } from "./bring-in.ts";
 export {
   createDocument,
   listDocuments,
@@ -6,7 +5,6 @@ export {
   type NewDocument,
   setOwnGarden,
 } from "./documents.ts";
-export { exportAll } from "./everything.ts";
 export { freshFile, safeFile } from "./file-names.ts";
 export { indexedDbStorage, type OpenedStorage, openIndexedDb } from "./indexed-db.ts";
 export { type Journal, type TextStore, textJournal } from "./journal.ts";
@@ -34,7 +32,6 @@ export {
   type Stored,
 } from "./records.ts";
 export { bringBackDocument, listRemoved, type Removed, removeDocument } from "./remove.ts";
-export { renameDocument } from "./rename.ts";
 export { keepUnits, loadUnits } from "./settings.ts";
 export { StateKeeper, type TakeState } from "./state-keeper.ts";
 export { listStates, type NewState, noteState, readState } from "./states.ts";

@@ -13,9 +13,9 @@ import {
   noteState,
   readState,
   removeDocument,
-  renameDocument,
   setOwnGarden,
 } from "../../../notebooks/engine/store/index.ts";
+import { renameDocument } from "../../../notebooks/engine/store/seldom.ts";
 import { allOf, at, failing, full, made } from "./worlds.ts";
 
 const carried = new Map([["garden.md", "# Garden\n"]]);

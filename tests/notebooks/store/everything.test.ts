@@ -1,8 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
-  exportAll,
-  importAll,
   keepPlan,
   keepUnits,
   listStates,
@@ -15,6 +13,7 @@ import {
   removeDocument,
   type Storage,
 } from "../../../notebooks/engine/store/index.ts";
+import { exportAll, importAll } from "../../../notebooks/engine/store/seldom.ts";
 import { allOf, at, failing, full, made } from "./worlds.ts";
 
 const table = {

@@ -1,4 +1,4 @@
-import { exportAll, importAll } from "../../store/index.ts";
+import { exportAll, importAll } from "../../store/seldom.ts";
 import { button, el } from "../dom.ts";
 import { openPane } from "../pane.ts";
 import { saveText } from "../save-text.ts";
