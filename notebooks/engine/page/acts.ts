@@ -3,7 +3,6 @@ import type { Context } from "./context.ts";
 import { dependsActs } from "./depends/acts.ts";
 import { type KeptParts, keepActs } from "./keep/index.ts";
 import type { Library } from "./library.ts";
-import { nameNotebook, putAway } from "./own-acts.ts";
 import { planActs } from "./plans/acts.ts";
 import { referenceActs } from "./reference/acts.ts";
 import { shareActs } from "./share/acts.ts";
@@ -20,7 +19,13 @@ export function notebookActs(context: Context, library: Library, kept: KeptParts
     },
     ...planActs(context),
     ...shareActs(context),
-    { words: "Give it another name", shown: isOwn, run: () => nameNotebook(context) },
+    {
+      ...fetched({ words: "Give it another name" }, context, async () => {
+        const { nameNotebook } = await import("./own-acts.ts");
+        return () => nameNotebook(context);
+      }),
+      shown: isOwn,
+    },
     {
       words: "Save as a file",
       hint: "With all it uses and all you entered",
@@ -29,8 +34,12 @@ export function notebookActs(context: Context, library: Library, kept: KeptParts
     ...dependsActs(context),
     ...referenceActs(context),
     ...keepActs(context, kept),
-    { words: "Put it away", shown: isOwn, run: () => void putAway(context, library) },
+    {
+      ...fetched({ words: "Put it away" }, context, async () => {
+        const { putAway } = await import("./own-acts.ts");
+        return () => putAway(context, library);
+      }),
+      shown: isOwn,
+    },
   ];
 }
-
-export { fetched };

@@ -15,7 +15,6 @@ import { Driver } from "./driver.ts";
 import { find, goTo } from "./go-to.ts";
 import { type Following, followOtherTabs, type KeptParts } from "./keep/index.ts";
 import type { Library } from "./library.ts";
-import { makeItMine } from "./make-it-mine.ts";
 import { NotebookView } from "./notebook-view.ts";
 import { now } from "./now.ts";
 import type { PageOptions } from "./options.ts";
@@ -26,7 +25,6 @@ import { GatheredProblems } from "./problem-places.ts";
 import type { RoomLink } from "./room-link.ts";
 import { RoomNotice } from "./room-notice.ts";
 import { RoomView } from "./room-view/room-view.ts";
-import { saveAsFile } from "./save-file.ts";
 import { stateOf } from "./state-of.ts";
 import { Tally } from "./tally.ts";
 import { type Head, top, type ViewName } from "./top.ts";
@@ -144,11 +142,22 @@ export class NotebookPage {
       enterAll: (values) => this.enter(values),
       undo: () => this.updates.stepped("Undone", driver.undo()),
       redo: () => this.updates.stepped("Done again", driver.redo()),
-      makeItMine: () => makeItMine(this.context),
-      saveAsFile: () => saveAsFile(this.context),
+      makeItMine: () =>
+        this.seldom(async () => (await import("./make-it-mine.ts")).makeItMine(this.context)),
+      saveAsFile: () =>
+        this.seldom(async () => (await import("./save-file.ts")).saveAsFile(this.context)),
       say: (words) => this.announcer.say(words),
       goTo: (id) => goTo(id, this.view.element),
     };
+  }
+
+  /** Does what its code is only fetched for when somebody asks. */
+  private seldom(act: () => Promise<void>): void {
+    act().catch(() =>
+      this.announcer.say(
+        "The part of the page for this could not be fetched. Try again when you are online.",
+      ),
+    );
   }
 
   private makeDriver(units: Units, keeper: Keeper, states: StateKeeper): Driver {

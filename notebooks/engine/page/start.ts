@@ -1,8 +1,6 @@
 import { isLink } from "../share/is-link.ts";
-import { openLinked } from "./open-linked.ts";
 import { openNotebook } from "./open-notebook.ts";
 import type { PageOptions } from "./options.ts";
-import { showShelf } from "./show-shelf.ts";
 
 export type { Csv } from "./context.ts";
 export type { PageOptions } from "./options.ts";
@@ -15,6 +13,7 @@ export type { ShelfNotebook } from "./shelf.ts";
  */
 export async function startPage(options: PageOptions): Promise<void> {
   if (isLink(location.hash)) {
+    const { openLinked } = await import("./open-linked.ts");
     const linked = await openLinked(location.hash, options);
     // The link itself stays out of the address: going on from here changes the copy, not the link.
     history.replaceState(
@@ -43,4 +42,10 @@ export async function startPage(options: PageOptions): Promise<void> {
 function goToHash(): void {
   const id = decodeURIComponent(location.hash.slice(1));
   if (id !== "") document.getElementById(id)?.scrollIntoView();
+}
+
+/** The shelf's code is fetched where it is shown: whoever opens a notebook need not wait for it. */
+async function showShelf(options: PageOptions, trouble?: string): Promise<void> {
+  const { showShelf: show } = await import("./show-shelf.ts");
+  await show(options, trouble);
 }
