@@ -1,4 +1,5 @@
-import { linesOf, readNotebook, withFormula, wrongName } from "../document/index.ts";
+import { linesOf, readNotebook, wrongName } from "../document/index.ts";
+import { withFormula } from "../document/seldom.ts";
 import type { Block, CellId, Notebook, ProseBlock } from "../types/index.ts";
 import { fileCycles } from "./file-cycles.ts";
 import { type FreePlace, freeNames } from "./free-names.ts";

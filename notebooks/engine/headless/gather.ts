@@ -1,4 +1,5 @@
-import { documentsNeeded, readNotebook, type Unpacked, unpack } from "../document/index.ts";
+import { documentsNeeded, readNotebook } from "../document/index.ts";
+import { type Unpacked, unpack } from "../document/seldom.ts";
 import type { CellId, DocumentProblem } from "../types/index.ts";
 import type { Located } from "./locate.ts";
 

@@ -1,7 +1,8 @@
 import { access, writeFile } from "node:fs/promises";
 import { basename, resolve } from "node:path";
 import { compileNotebook } from "../compile/index.ts";
-import { documentsOf, pack } from "../document/index.ts";
+import { documentsOf } from "../document/index.ts";
+import { pack } from "../document/seldom.ts";
 import type { CellId, Host, TableText } from "../types/index.ts";
 import type { Job } from "./job.ts";
 import { Names } from "./names.ts";

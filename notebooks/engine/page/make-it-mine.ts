@@ -1,4 +1,5 @@
-import { withTitle, writeNotebook } from "../document/index.ts";
+import { writeNotebook } from "../document/index.ts";
+import { withTitle } from "../document/seldom.ts";
 import { createDocument } from "../store/index.ts";
 import type { Context } from "./context.ts";
 import { el } from "./dom.ts";

@@ -1,4 +1,5 @@
-import { readNotebook, unpack } from "../document/index.ts";
+import { readNotebook } from "../document/index.ts";
+import { unpack } from "../document/seldom.ts";
 import { createDocument, safeFile } from "../store/index.ts";
 import type { CellId, Entered } from "../types/index.ts";
 import { idOf, partsOf } from "./book.ts";

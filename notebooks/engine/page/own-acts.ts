@@ -1,5 +1,5 @@
-import { withTitle } from "../document/index.ts";
-import { removeDocument } from "../store/index.ts";
+import { withTitle } from "../document/seldom.ts";
+import { removeDocument } from "../store/seldom.ts";
 import type { Context } from "./context.ts";
 import { button, el } from "./dom.ts";
 import type { Library } from "./library.ts";

@@ -1,4 +1,4 @@
-import { pack } from "../document/index.ts";
+import { pack } from "../document/seldom.ts";
 import type { Context } from "./context.ts";
 import { saveText } from "./save-text.ts";
 

@@ -1,10 +1,5 @@
-import {
-  bringBackDocument,
-  createDocument,
-  type DocumentRecord,
-  listDocuments,
-  listRemoved,
-} from "../store/index.ts";
+import { createDocument, type DocumentRecord, listDocuments } from "../store/index.ts";
+import { bringBackDocument, listRemoved } from "../store/seldom.ts";
 import { button, el } from "./dom.ts";
 import { shelfKeepActs } from "./keep/index.ts";
 import { fileFor } from "./make-it-mine.ts";

@@ -13,7 +13,6 @@ export { Keeper } from "./keeping.ts";
 export { loadAllEntered, loadEntered } from "./loading.ts";
 export type { Outcome } from "./outcome.ts";
 export { fileAt, placeOf, type Scope } from "./place.ts";
-export { keepPlan, loadPlans, orderPlans, plansFollow, removePlan, renamePlan } from "./plans.ts";
 export type {
   DocumentRecord,
   EnteredRecord,
@@ -31,10 +30,9 @@ export {
   readRecord,
   type Stored,
 } from "./records.ts";
-export { bringBackDocument, listRemoved, type Removed, removeDocument } from "./remove.ts";
 export { keepUnits, loadUnits } from "./settings.ts";
 export { StateKeeper, type TakeState } from "./state-keeper.ts";
-export { listStates, type NewState, noteState, readState } from "./states.ts";
+export { type NewState, noteState } from "./states.ts";
 export { memoryStorage, type Step, type Storage } from "./storage.ts";
 export { filesOf, storedContent } from "./stored-content.ts";
 export {

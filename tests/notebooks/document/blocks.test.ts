@@ -1,15 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { readNotebook } from "../../../notebooks/engine/document/index.ts";
 import {
   freeName,
-  readNotebook,
   withBlockAdded,
   withBlockDuplicated,
   withBlockMoved,
   withBlockRemoved,
   withHints,
   wordsFor,
-} from "../../../notebooks/engine/document/index.ts";
+} from "../../../notebooks/engine/document/seldom.ts";
 
 const cell = (name: string, formula = "1") => `\`\`\`js cell ${name}\n${formula}\n\`\`\`\n`;
 const read = (text: string) => readNotebook(text, "own.md");

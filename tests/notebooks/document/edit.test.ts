@@ -2,12 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-  readNotebook,
-  withFormula,
-  withTableText,
-  writeNotebook,
-} from "../../../notebooks/engine/document/index.ts";
+import { readNotebook, writeNotebook } from "../../../notebooks/engine/document/index.ts";
+import { withFormula, withTableText } from "../../../notebooks/engine/document/seldom.ts";
 
 const folder = join(import.meta.dirname, "golden");
 const documents = readdirSync(folder)

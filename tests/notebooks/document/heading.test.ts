@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readNotebook, withTitle } from "../../../notebooks/engine/document/index.ts";
+import { readNotebook } from "../../../notebooks/engine/document/index.ts";
+import { withTitle } from "../../../notebooks/engine/document/seldom.ts";
 
 const titled = (text: string, title: string) => withTitle(readNotebook(text, "own.md"), title);
 

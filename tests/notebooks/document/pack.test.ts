@@ -1,12 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readCsv, writeCsv } from "../../../lib/index.ts";
-import {
-  documentsOf,
-  pack,
-  readNotebook,
-  unpack,
-} from "../../../notebooks/engine/document/index.ts";
+import { documentsOf, readNotebook } from "../../../notebooks/engine/document/index.ts";
+import { pack, unpack } from "../../../notebooks/engine/document/seldom.ts";
 import type { Entered } from "../../../notebooks/engine/types/index.ts";
 
 const cell = (name: string, formula = "1") => `\`\`\`js cell ${name}\n${formula}\n\`\`\`\n`;

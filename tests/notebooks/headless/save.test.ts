@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { root } from "../../../build/root.ts";
-import { unpack } from "../../../notebooks/engine/document/index.ts";
+import { unpack } from "../../../notebooks/engine/document/seldom.ts";
 import { cell, plot, sheet } from "./sheet.ts";
 import { type Installed, install } from "./started.ts";
 

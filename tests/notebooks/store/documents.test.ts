@@ -1,21 +1,23 @@
 import { describe, expect, it } from "vitest";
 import {
-  bringBackDocument,
   createDocument,
-  keepPlan,
   listDocuments,
-  listRemoved,
-  listStates,
   loadAllEntered,
   loadDocument,
-  loadPlans,
   memoryStorage,
   noteState,
-  readState,
-  removeDocument,
   setOwnGarden,
 } from "../../../notebooks/engine/store/index.ts";
-import { renameDocument } from "../../../notebooks/engine/store/seldom.ts";
+import {
+  bringBackDocument,
+  keepPlan,
+  listRemoved,
+  listStates,
+  loadPlans,
+  readState,
+  removeDocument,
+  renameDocument,
+} from "../../../notebooks/engine/store/seldom.ts";
 import { allOf, at, failing, full, made } from "./worlds.ts";
 
 const carried = new Map([["garden.md", "# Garden\n"]]);

@@ -1,19 +1,22 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
-  keepPlan,
   keepUnits,
-  listStates,
   loadAllEntered,
   loadDocument,
-  loadPlans,
   memoryStorage,
   noteState,
-  readState,
-  removeDocument,
   type Storage,
 } from "../../../notebooks/engine/store/index.ts";
-import { exportAll, importAll } from "../../../notebooks/engine/store/seldom.ts";
+import {
+  exportAll,
+  importAll,
+  keepPlan,
+  listStates,
+  loadPlans,
+  readState,
+  removeDocument,
+} from "../../../notebooks/engine/store/seldom.ts";
 import { allOf, at, failing, full, made } from "./worlds.ts";
 
 const table = {

@@ -3,9 +3,9 @@ import {
   Keeper,
   loadAllEntered,
   memoryStorage,
-  readState,
   textJournal,
 } from "../../../notebooks/engine/store/index.ts";
+import { readState } from "../../../notebooks/engine/store/seldom.ts";
 import { failing, full, neverWrites, now, textStore } from "./worlds.ts";
 
 const quiet = () => undefined;

@@ -3,14 +3,12 @@ import {
   type DocumentRecord,
   Keeper,
   type KeeperOptions,
-  listStates,
   loadDocument,
   memoryStorage,
-  readState,
-  removeDocument,
   type Storage,
   textJournal,
 } from "../../../notebooks/engine/store/index.ts";
+import { listStates, readState, removeDocument } from "../../../notebooks/engine/store/seldom.ts";
 import { at, failing, full, made, neverWrites, now, textStore, write } from "./worlds.ts";
 
 async function plot() {

@@ -1,14 +1,13 @@
 import { describe, expect, it } from "vitest";
+import { memoryStorage, type Storage } from "../../../notebooks/engine/store/index.ts";
 import {
   keepPlan,
   loadPlans,
-  memoryStorage,
   orderPlans,
   plansFollow,
   removePlan,
   renamePlan,
-  type Storage,
-} from "../../../notebooks/engine/store/index.ts";
+} from "../../../notebooks/engine/store/seldom.ts";
 import { at, failing, full } from "./worlds.ts";
 
 const main = "rebuild.md";

@@ -1,13 +1,12 @@
 import { describe, expect, it } from "vitest";
 import {
-  listStates,
   memoryStorage,
   type NewState,
   noteState,
-  readState,
   StateKeeper,
   type Storage,
 } from "../../../notebooks/engine/store/index.ts";
+import { listStates, readState } from "../../../notebooks/engine/store/seldom.ts";
 import { allOf, at, failing, full } from "./worlds.ts";
 
 const entered = (kerf: string) => ({ "rebuild.md#kerf": kerf });

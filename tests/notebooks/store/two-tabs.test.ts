@@ -1,14 +1,13 @@
 import { describe, expect, it } from "vitest";
 import {
   Keeper,
-  listStates,
   loadAllEntered,
   memoryStorage,
   type OtherTabs,
   otherTabs,
-  readState,
   type Storage,
 } from "../../../notebooks/engine/store/index.ts";
+import { listStates, readState } from "../../../notebooks/engine/store/seldom.ts";
 import { at, made, newsOf, now, tabs, write } from "./worlds.ts";
 
 const files = ["rebuild.md", "garden.md"];

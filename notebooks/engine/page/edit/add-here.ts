@@ -1,4 +1,4 @@
-import { freeName, withBlockAdded } from "../../document/index.ts";
+import { freeName, withBlockAdded } from "../../document/seldom.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";
 import { idAt } from "./block-place.ts";

@@ -1,4 +1,4 @@
-import { withFormula } from "../../document/index.ts";
+import { withFormula } from "../../document/seldom.ts";
 import type { Block, CellId, Notebook } from "../../types/index.ts";
 import { idOf, partsOf } from "../book.ts";
 

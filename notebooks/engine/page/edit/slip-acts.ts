@@ -1,4 +1,4 @@
-import { withBlockDuplicated, withBlockMoved, withBlockRemoved } from "../../document/index.ts";
+import { withBlockDuplicated, withBlockMoved, withBlockRemoved } from "../../document/seldom.ts";
 import type { CellId, Notebook } from "../../types/index.ts";
 import { partsOf } from "../book.ts";
 import type { Context } from "../context.ts";

@@ -1,4 +1,4 @@
-import { withHints } from "../../document/index.ts";
+import { withHints } from "../../document/seldom.ts";
 import type { CellBlock, Hints, Notebook, TableBlock } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { el, freshId } from "../dom.ts";

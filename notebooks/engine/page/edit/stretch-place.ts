@@ -1,4 +1,4 @@
-import { wordsFor } from "../../document/index.ts";
+import { wordsFor } from "../../document/seldom.ts";
 import type { Notebook } from "../../types/index.ts";
 
 /** A stretch of a document that is being written: the blocks it makes up now. */

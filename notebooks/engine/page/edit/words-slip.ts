@@ -1,4 +1,4 @@
-import { withBlockMoved, withBlockRemoved } from "../../document/index.ts";
+import { withBlockMoved, withBlockRemoved } from "../../document/seldom.ts";
 import type { Notebook } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";

@@ -1,4 +1,5 @@
-import { type ListedState, listStates, readState, type StateRecord } from "../../store/index.ts";
+import type { ListedState, StateRecord } from "../../store/index.ts";
+import { listStates, readState } from "../../store/seldom.ts";
 import type { CellId, TableText } from "../../types/index.ts";
 import { partsOf } from "../book.ts";
 import { button, el, freshId } from "../dom.ts";

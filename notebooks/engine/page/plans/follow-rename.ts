@@ -1,4 +1,4 @@
-import { plansFollow } from "../../store/index.ts";
+import { plansFollow } from "../../store/seldom.ts";
 import type { CellId } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 

@@ -1,5 +1,5 @@
 import { nextName } from "../../plans/index.ts";
-import { keepPlan, loadPlans } from "../../store/index.ts";
+import { keepPlan, loadPlans } from "../../store/seldom.ts";
 import type { CellId, Entered } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";

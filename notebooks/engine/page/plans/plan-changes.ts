@@ -1,4 +1,5 @@
-import { keepPlan, orderPlans, type Plan, removePlan, renamePlan } from "../../store/index.ts";
+import type { Plan } from "../../store/index.ts";
+import { keepPlan, orderPlans, removePlan, renamePlan } from "../../store/seldom.ts";
 import type { CellId, Entered } from "../../types/index.ts";
 import type { EnteredValue } from "../book.ts";
 import type { Context } from "../context.ts";

@@ -1,4 +1,5 @@
-import { loadPlans, type Plan } from "../../store/index.ts";
+import type { Plan } from "../../store/index.ts";
+import { loadPlans } from "../../store/seldom.ts";
 import type { CellId } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { dayInWords } from "../days.ts";
