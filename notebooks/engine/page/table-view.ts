@@ -73,9 +73,8 @@ export class TableView {
 
   private sayToggle(): void {
     const left = this.shown.rows.length - shownFolded;
-    this.toggle.textContent = this.open
-      ? `Show only ${shownFolded} rows`
-      : `Show ${left} more rows`;
+    const words = this.open ? `Show only ${shownFolded} rows` : `Show ${left} more rows`;
+    this.toggle.textContent = left > 0 ? words : "";
     this.toggle.setAttribute("aria-expanded", String(this.open));
   }
 
