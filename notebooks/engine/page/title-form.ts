@@ -32,7 +32,7 @@ export function askTitle({ title, initial, act, more = [], done }: TitleForm): v
     el(
       "p",
       { class: "acts" },
-      el("button", { type: "submit" }, act),
+      el("button", { type: "submit", class: "main" }, act),
       button("Leave it", () => pane.close()),
     ),
   );
