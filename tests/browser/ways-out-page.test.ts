@@ -16,7 +16,11 @@ beforeAll(async () => {
     executablePath: needChromium(),
     args: ["--no-sandbox", "--disable-gpu", "--no-first-run"],
   });
-  context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+  // A service worker would answer with the files it knows, and not with those of this test.
+  context = await browser.newContext({
+    viewport: { width: 1280, height: 900 },
+    serviceWorkers: "block",
+  });
 });
 afterAll(async () => {
   await browser?.close();

@@ -27,7 +27,9 @@ export function openPane({ title, content, className = "", closed }: PaneOptions
   );
   element.addEventListener("close", () => {
     element.remove();
-    if (before instanceof HTMLElement && before.isConnected) before.focus();
+    // What closed it may have gone on to something else.
+    const isNowhere = document.activeElement === document.body;
+    if (isNowhere && before instanceof HTMLElement && before.isConnected) before.focus();
     closed?.();
   });
   document.body.append(element);
