@@ -103,9 +103,11 @@ function copyNotebooks(): void {
   const folder = join(root, "notebooks");
   const files = readdirSync(folder).filter((file) => file.endsWith(".md"));
   for (const file of files) cpSync(join(folder, file), join(site, "notebooks", file));
+  const texts = files.map((file) => readFileSync(join(folder, file), "utf8"));
+  const used = (file: string) => texts.some((text) => text.includes(`\`\`\`uses ${file}\n`));
   const list = shelf.map(({ file, about }) => {
     const text = readFileSync(join(folder, file), "utf8");
-    return { file, about, title: /^# (.+)$/m.exec(text)?.[1] ?? file };
+    return { file, about, title: /^# (.+)$/m.exec(text)?.[1] ?? file, used: used(file) };
   });
   const titles = Object.entries(sourceTitles()).map(([id, title]) => [id, { title }]);
   writeJson("notebooks/list.json", list);

@@ -14,13 +14,18 @@ export function makeItMine(context: Context): void {
     "label",
     { class: "check" },
     instead,
-    el("span", {}, `Notebooks that use ${main.file} take mine instead`),
+    el(
+      "span",
+      {},
+      `Wherever another notebook takes from this one (${main.file}), let it take from mine`,
+    ),
   );
   askTitle({
     title: "Make it mine",
     initial: `My ${lowerFirst(main.title)}`,
     act: "Make it mine",
-    more: [standsIn],
+    // Only where another notebook takes from this one is there anything to choose.
+    more: options.notebooks.some(({ file, used }) => file === main.file && used) ? [standsIn] : [],
     async done(title) {
       const file = instead.checked ? main.file : fileFor(title);
       const made = await createDocument(options.storage, {

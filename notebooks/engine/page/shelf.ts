@@ -9,6 +9,8 @@ export interface ShelfNotebook {
   readonly title: string;
   /** What it answers, in a line. */
   readonly about: string;
+  /** Whether another shipped notebook takes cells or tables from it. */
+  readonly used?: boolean;
   /** Changes with every change of its text; shipped ones have it. */
   readonly version?: string;
 }

@@ -70,6 +70,7 @@ function usesInWords(id: CellId, { book }: Context): string {
     .flatMap((block) => (block.kind === "prose" ? block.figures : []))
     .filter((figure) => figure.name === name).length;
   const count = (number: number, what: string) => `${number} ${what}${number === 1 ? "" : "s"}`;
+  if (formulas + sentences === 0) return "Nothing names it yet.";
   return `It is named in ${count(formulas, "formula")} and ${count(sentences, "sentence")}; all of them will say the new name.`;
 }
 
