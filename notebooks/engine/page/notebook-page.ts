@@ -5,10 +5,10 @@ import {
   type StateKeeper,
   setOwnGarden,
 } from "../store/index.ts";
-import type { Units } from "../types/index.ts";
+import type { CellId, Units } from "../types/index.ts";
 import { notebookActs } from "./acts.ts";
 import { Announcer } from "./announce.ts";
-import type { Book } from "./book.ts";
+import type { Book, EnteredValue } from "./book.ts";
 import type { Context } from "./context.ts";
 import { el } from "./dom.ts";
 import { Driver } from "./driver.ts";
@@ -173,7 +173,11 @@ export class NotebookPage {
         keeper.keepText(library.place(file), text, { revision, title, changed: now() });
       },
       begins: (why) => void states.note(() => stateOf(book, library), { at: now(), why }),
-      loadMore: (documents) => library.loadMore(documents),
+      async loadMore(documents) {
+        const more = await library.loadMore(documents);
+        keeper.saw(new Map(Object.entries(more.entered) as [CellId, EnteredValue][]));
+        return more;
+      },
       events: {
         outlined: () => {
           this.view.update(this.view.cells);

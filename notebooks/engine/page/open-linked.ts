@@ -1,5 +1,6 @@
 import { createDocument, listDocuments, type Storage } from "../store/index.ts";
 import type { PageOptions } from "./options.ts";
+import { tellNext } from "./told-next.ts";
 
 export type Linked =
   | { readonly ok: true; readonly file: string }
@@ -13,9 +14,10 @@ export async function openLinked(hash: string, options: PageOptions): Promise<Li
   const { openLink } = await import("./share/open-link.ts");
   const opened = await openLink(options, hash);
   if (!opened.ok) return opened;
-  const { key, title, file, text, carried, entered } = opened;
+  const { key, title, file, text, carried, entered, left, otherVersion } = opened;
   const known = await openedBefore(options.storage, key);
   if (known !== undefined) return { ok: true, file: known };
+  tellNext(remarksOn(left.length, otherVersion));
   const made = await createDocument(options.storage, {
     file,
     taken: options.notebooks.map((each) => each.file),
@@ -27,6 +29,20 @@ export async function openLinked(hash: string, options: PageOptions): Promise<Li
     changed: new Date().toISOString(),
   });
   return made.good ? { ok: true, file: made.value.place } : { ok: false, words: made.words };
+}
+
+/** What whoever opens the link should know before they trust its figures. */
+function remarksOn(left: number, otherVersion: boolean): readonly string[] {
+  const remarks: string[] = [];
+  if (otherVersion)
+    remarks.push(
+      "The link was made from another version of this notebook, so its answers may differ from those its sender saw.",
+    );
+  if (left > 0)
+    remarks.push(
+      `${left} of what the link changed did not fit and ${left === 1 ? "is" : "are"} not used: it stands at the end of the notebook.`,
+    );
+  return remarks;
 }
 
 async function openedBefore(storage: Storage, key: string): Promise<string | undefined> {
