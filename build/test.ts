@@ -3,6 +3,7 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { needChromium, needPdfReader } from "./chromium.ts";
 import { countPublished, type TestFile } from "./published-count.ts";
+import { retriedFile } from "./retried.ts";
 import { out, root } from "./root.ts";
 
 // Everything a change must pass: the build, the types and cells and lint, every test. The last
@@ -31,6 +32,7 @@ const tests = spawnSync(
     "run",
     "--reporter=default",
     "--reporter=json",
+    `--reporter=${join(root, "build/retried.ts")}`,
     `--outputFile.json=${report}`,
     ...process.argv.slice(2),
   ],
@@ -42,6 +44,8 @@ const {
   testResults,
 } = JSON.parse(readFileSync(report, "utf8")) as VitestReport;
 const published = countPublished(testResults);
+const retried = JSON.parse(readFileSync(retriedFile, "utf8")) as readonly string[];
+for (const name of retried) console.log(`passed only when made again: ${name}`);
 console.log([published.line, ...published.missing].join("\n"));
 // Only a whole run says something of how many there are.
 const enough = process.argv.length > 2 || published.missing.length === 0;

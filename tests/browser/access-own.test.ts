@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { violations } from "./axe.ts";
-import { openNotebook, settled, useSite } from "./harness.ts";
+import { again, openNotebook, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 
@@ -46,7 +46,7 @@ async function overflow(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 }
 
-describe("screens of a notebook of one's own", () => {
+describe("screens of a notebook of one's own", again, () => {
   it.each(sizes)(
     "hold nothing for axe to mend, %s",
     async (_, options) => {
@@ -86,7 +86,7 @@ describe("screens of a notebook of one's own", () => {
   });
 });
 
-describe("without a mouse", () => {
+describe("without a mouse", again, () => {
   it("the menu opens, closes and gives its focus back", async () => {
     const page = await site.page({ notebooks });
     await openNotebook(page, site, "path.md");
@@ -116,7 +116,7 @@ describe("without a mouse", () => {
   });
 });
 
-describe("enlarged four times", () => {
+describe("enlarged four times", again, () => {
   // A window of 1280 pixels enlarged to 400 % is 320 wide.
   it.each(["shelf", "read", "write", "room"])("%s needs no scrolling sideways", async (view) => {
     const page = await site.page({ notebooks, viewport: { width: 320, height: 256 } });

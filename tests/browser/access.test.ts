@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { violations } from "./axe.ts";
-import { field, openNotebook, settled, useSite } from "./harness.ts";
+import { again, field, openNotebook, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 
@@ -11,7 +11,7 @@ async function openAll(page: Page): Promise<void> {
   });
 }
 
-describe("axe finds nothing to mend", () => {
+describe("axe finds nothing to mend", again, () => {
   it("on the shelf", async () => {
     const page = await site.page();
     await page.goto(site.address);
@@ -49,7 +49,7 @@ describe("axe finds nothing to mend", () => {
   }, 60_000);
 });
 
-describe("the keyboard alone", () => {
+describe("the keyboard alone", again, () => {
   it("reaches everything there is to use, in the page's order, and shows where it is", async () => {
     const page = await site.page({ reducedMotion: "reduce" });
     await openNotebook(page, site, "rebuild.md");
@@ -120,7 +120,7 @@ describe("the keyboard alone", () => {
   });
 });
 
-describe("a narrow page", () => {
+describe("a narrow page", again, () => {
   it("scrolls sideways nowhere but in what is marked so", async () => {
     const page = await site.page({ viewport: { width: 360, height: 740 } });
     await openNotebook(page, site, "rebuild.md");

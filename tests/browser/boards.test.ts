@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { answer, cell, openNotebook, settled, useSite } from "./harness.ts";
+import { again, answer, cell, openNotebook, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 const file = "boards.md";
@@ -27,7 +27,7 @@ async function paste(page: Page, table: string, rows: readonly (readonly string[
   await expect.poll(() => field.count()).toBe(0);
 }
 
-describe("the notebook of boards", () => {
+describe("the notebook of boards", again, () => {
   it("takes a pasted list of pieces and a price list, and plans them", async () => {
     const page = await site.page();
     await openNotebook(page, site, file);

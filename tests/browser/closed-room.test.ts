@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cell, field, openNotebook, useSite } from "./harness.ts";
+import { again, cell, field, openNotebook, useSite } from "./harness.ts";
 
 const site = useSite();
 
@@ -52,7 +52,7 @@ return { kind: "drawing", title: "A drawing", alternative: "words", forms: [{ fr
 \`\`\`
 `;
 
-describe("a cell without an end", () => {
+describe("a cell without an end", again, () => {
   it("is named, stopped at once, marked, and leaves the rest alive", async () => {
     const page = await site.page({ notebooks: { "runaway.md": runaway } });
     await openNotebook(page, site, "runaway.md");
@@ -114,7 +114,7 @@ describe("a cell without an end", () => {
   }, 60_000);
 });
 
-describe("a stranger's notebook", () => {
+describe("a stranger's notebook", again, () => {
   it("finds no network, no storage and no page in the room", async () => {
     const page = await site.page({ notebooks: { "hostile.md": hostile } });
     await openNotebook(page, site, "hostile.md");
@@ -160,7 +160,7 @@ describe("a stranger's notebook", () => {
   });
 });
 
-describe("the frame", () => {
+describe("the frame", again, () => {
   it("starts nowhere but inside its page", async () => {
     const page = await site.page();
     const errors: string[] = [];
@@ -180,7 +180,7 @@ describe("the frame", () => {
   });
 });
 
-describe("the page", () => {
+describe("the page", again, () => {
   it("compiles no text, whoever asks", async () => {
     const page = await site.page();
     await page.goto(site.address);

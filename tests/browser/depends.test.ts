@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { openNotebook, type Site, settled, useSite } from "./harness.ts";
+import { again, openNotebook, type Site, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
@@ -61,7 +61,7 @@ async function openPicture(page: Page, of: Site, file = "small.md"): Promise<voi
   await pane(page).locator(".dependpic svg, .dependlist").waitFor();
 }
 
-describe("the picture of what depends on what", () => {
+describe("the picture of what depends on what", again, () => {
   it("shows cells with what feeds them, quiet steps when asked", async () => {
     const page = await site.page({ notebooks });
     await openPicture(page, site);
@@ -200,14 +200,14 @@ describe("the picture of what depends on what", () => {
     const area = pane(page).locator('.dependlist details[data-id="small.md#area"]');
     expect(await area.locator("small").textContent()).toBe("takes 2, gives to nothing");
     await area.locator("summary").click();
-    expect(await area.textContent()).toMatch(/Takes: (Length; Width|Width; Length)/);
+    await area.filter({ hasText: /Takes: (Length; Width|Width; Length)/ }).waitFor();
     await area.getByRole("button", { name: "Go to it" }).click();
     await pane(page).waitFor({ state: "detached" });
     await page.context().close();
   });
 });
 
-describe("in the writing view", () => {
+describe("in the writing view", again, () => {
   it("what feeds the cell that is looked at is marked in words, and what takes it", async () => {
     const page = await site.page({ notebooks });
     await openNotebook(page, site, "small.md");

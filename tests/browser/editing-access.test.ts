@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { formula, openCell, openOwn, own, sums, toWriting, write } from "./editing.ts";
-import { openNotebook, settled, useSite } from "./harness.ts";
+import { again, openNotebook, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 const notebooks = { "sums.md": sums };
@@ -42,7 +42,7 @@ async function openEverything(page: Page): Promise<void> {
   await own(page, "twice").locator("[role=listbox]").waitFor();
 }
 
-describe("the editor can be used by everyone", () => {
+describe("the editor can be used by everyone", again, () => {
   it.each([
     ["wide", { viewport: { width: 1280, height: 900 } }],
     ["narrow, by touch", { viewport: { width: 360, height: 740 }, hasTouch: true }],
@@ -106,7 +106,7 @@ describe("the editor can be used by everyone", () => {
   });
 });
 
-describe("who only reads never meets the editor", () => {
+describe("who only reads never meets the editor", again, () => {
   it("a shipped notebook is shown, and says how to make it one's own", async () => {
     const page = await site.page({ notebooks });
     const fetched: string[] = [];

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { formula, openCell, openOwn, own, sums } from "./editing.ts";
-import { useSite } from "./harness.ts";
+import { again, useSite } from "./harness.ts";
 
 const site = useSite();
 const notebooks = { "sums.md": sums };
@@ -18,7 +18,7 @@ const act = (page: Page, name: string, words: string) =>
 
 const undo = (page: Page) => page.getByRole("button", { name: "Undo last change" }).first().click();
 
-describe("cells are added, moved, renamed, doubled and taken out", () => {
+describe("cells are added, moved, renamed, doubled and taken out", again, () => {
   it("an entry is added after a cell, with a default to begin with, and used at once", async () => {
     const page = await site.page({ notebooks });
     await openOwn(page, site);
@@ -130,7 +130,7 @@ describe("cells are added, moved, renamed, doubled and taken out", () => {
   });
 });
 
-describe("words are written in the page", () => {
+describe("words are written in the page", again, () => {
   it("and are drawn as they come, with a figure in the sentence", async () => {
     const page = await site.page({ notebooks });
     await openOwn(page, site);

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { formula, openCell, openOwn, own, sums, write } from "./editing.ts";
-import { useSite } from "./harness.ts";
+import { again, useSite } from "./harness.ts";
 
 const site = useSite();
 const notebooks = { "sums.md": sums };
 
-describe("a formula is written in the page", () => {
+describe("a formula is written in the page", again, () => {
   it("and what rests on it follows, while the rest is left alone", async () => {
     const page = await site.page({ notebooks });
     const troubles: string[] = [];
@@ -123,7 +123,7 @@ describe("a formula is written in the page", () => {
   });
 });
 
-describe("undoing goes through the whole notebook", () => {
+describe("undoing goes through the whole notebook", again, () => {
   it("from within a formula too, entries and formulas alike", async () => {
     const page = await site.page({ notebooks });
     await openOwn(page, site);

@@ -1,13 +1,13 @@
 import type { Locator } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { answer, cell, field, openNotebook, settled, useSite } from "./harness.ts";
+import { again, answer, cell, field, openNotebook, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 
 /** Where in the window something stands: what a reader notices when the page jumps. */
 const placeOf = (one: Locator) => one.evaluate((element) => element.getBoundingClientRect().top);
 
-describe("changing an entry", () => {
+describe("changing an entry", again, () => {
   it("moves every figure and drawing that rests on it, and neither focus nor scroll", async () => {
     const page = await site.page();
     await openNotebook(page, site, "rebuild.md");

@@ -17,6 +17,13 @@ export const flags = [
   "--disable-sync",
 ];
 
+/**
+ * A test in a browser that fails is made once more: on a machine that is busy with other things a
+ * browser may keep a page waiting without anything being wrong. Tests that needed it are named at the
+ * end of the run. What fails twice fails.
+ */
+export const again = { retry: 1 } as const;
+
 /** The built site in a browser: served on a free port for as long as the file's tests run. */
 export interface Site {
   readonly address: string;

@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { openOwn, sums } from "./editing.ts";
-import { field, openNotebook, useSite } from "./harness.ts";
+import { again, field, openNotebook, useSite } from "./harness.ts";
 import { act, area, bench, pageWithHistory, pane } from "./kept-states.ts";
 
 const site = useSite();
 const notebooks = { "bench.md": bench, "sums.md": sums };
 
-describe("everything in one file", () => {
+describe("everything in one file", again, () => {
   it("goes from one browser to another, and writes over nothing there", async () => {
     const page = await pageWithHistory(site);
     const downloading = page.waitForEvent("download");

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { openCell, openOwn, own, sums, toWriting, write } from "./editing.ts";
-import { answer, field, openNotebook, useSite } from "./harness.ts";
+import { again, answer, field, openNotebook, useSite } from "./harness.ts";
 import { diary, keptUnder, putKept } from "./kept.ts";
 
 const site = useSite();
@@ -33,7 +33,7 @@ const room = (page: Page) =>
     (window as unknown as FullWindow).isFull = false;
   });
 
-describe("a disk that is full", () => {
+describe("a disk that is full", again, () => {
   it("is said, nothing is lost, and it is kept when there is room again", async () => {
     const page = await site.page({ notebooks });
     await openNotebook(page, site, "diary.md");
@@ -84,7 +84,7 @@ describe("a disk that is full", () => {
   });
 });
 
-describe("what a newer version keeps", () => {
+describe("what a newer version keeps", again, () => {
   it("is not written over, entry or document, and that is said", async () => {
     const page = await site.page({ notebooks });
     await openNotebook(page, site, "diary.md");
@@ -135,7 +135,7 @@ describe("what a newer version keeps", () => {
   });
 });
 
-describe("a browser that keeps nothing", () => {
+describe("a browser that keeps nothing", again, () => {
   it("says so at once; the page works all the same", async () => {
     const page = await site.page({ notebooks });
     await page.addInitScript(() => {

@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import type { BrowserContextOptions } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { openCell, openOwn, own, sums, write } from "./editing.ts";
-import { field, openNotebook, useSite } from "./harness.ts";
+import { again, field, openNotebook, useSite } from "./harness.ts";
 import { act, area, bench, pageWithHistory, pane } from "./kept-states.ts";
 
 const site = useSite();
@@ -17,7 +17,7 @@ interface AxeWindow {
 const notebooks = { "bench.md": bench, "sums.md": sums };
 const withHistory = (options?: BrowserContextOptions) => pageWithHistory(site, options);
 
-describe("a notebook's earlier states", () => {
+describe("a notebook's earlier states", again, () => {
   it("are listed in words, looked at, brought back, and that is undone", async () => {
     const page = await withHistory();
     await act(page, "Earlier states");

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { formula, openCell, openOwn, own, sums, toWriting, write } from "./editing.ts";
-import { answer, field, openNotebook, useSite } from "./harness.ts";
+import { again, answer, field, openNotebook, useSite } from "./harness.ts";
 import { diary, keptUnder } from "./kept.ts";
 
 const site = useSite();
@@ -35,7 +35,7 @@ async function firstState(page: Page) {
   return first;
 }
 
-describe("two tabs on the same notebook", () => {
+describe("two tabs on the same notebook", again, () => {
   it("keep what is typed in different cells, and show it to each other", async () => {
     const { one, two } = await twoTabs();
     await entry(one, "line").fill("dug the north bed");
@@ -85,7 +85,7 @@ describe("two tabs on the same notebook", () => {
   });
 });
 
-describe("a notebook of one's own in two tabs", () => {
+describe("a notebook of one's own in two tabs", again, () => {
   /** The notebook in two tabs; the second hears nothing of the first where it is `deaf`. */
   async function ownInTwo({ deaf }: { deaf: boolean }) {
     const one = await site.page({ notebooks });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { field, openNotebook, settled, useSite } from "./harness.ts";
+import { again, field, openNotebook, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 
-describe("what is typed", () => {
+describe("what is typed", again, () => {
   it("is there again after the page was closed", async () => {
     const first = await site.page();
     await openNotebook(first, site, "rebuild.md");

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { bundleText } from "../../build/steps/bundle.ts";
-import { cell, field, openNotebook, useSite } from "./harness.ts";
+import { again, cell, field, openNotebook, useSite } from "./harness.ts";
 
 const site = useSite();
 
@@ -98,7 +98,7 @@ async function stop(page: Page): Promise<number> {
   );
 }
 
-describe("long work", () => {
+describe("long work", again, () => {
   it("gives better values while one watches, and says that it still goes on", async () => {
     const page = await open("ends");
     await has(page, "twice", "20");

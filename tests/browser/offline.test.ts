@@ -1,7 +1,7 @@
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { needChromium } from "../../build/chromium.ts";
-import { answer, field, flags, settled } from "./harness.ts";
+import { again, answer, field, flags, settled } from "./harness.ts";
 import { Builds, gotBy } from "./two-builds.ts";
 
 let browser: Browser;
@@ -60,7 +60,7 @@ const endOfUpdate = (page: Page) =>
     return ended;
   });
 
-describe("without a network", () => {
+describe("without a network", again, () => {
   it("works after the first visit: notebooks, solver, parts that were never opened", async () => {
     await builds.serve("first");
     const context = await browser.newContext();
@@ -102,7 +102,7 @@ describe("without a network", () => {
   }, 120_000);
 });
 
-describe("a newer version", () => {
+describe("a newer version", again, () => {
   it("is never mixed with the one before: a page keeps its own until it is closed", async () => {
     await builds.serve("first");
     const first = builds.hashes("first");

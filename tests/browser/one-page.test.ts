@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, describe, expect, it } from "vitest";
-import { field, openNotebook, settled, useSite } from "./harness.ts";
+import { again, field, openNotebook, settled, useSite } from "./harness.ts";
 import { openShare } from "./share-pane.ts";
 import { violations } from "./violations.ts";
 
@@ -60,7 +60,7 @@ size * 2
 \`\`\`
 `;
 
-describe("a notebook as one page", () => {
+describe("a notebook as one page", again, () => {
   it("shows the same answers from the disk without script, and prints", async () => {
     const page = await site.page();
     await openNotebook(page, site, "rebuild.md");

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { answer, cell, field, openNotebook, settled, useSite } from "./harness.ts";
+import { again, answer, cell, field, openNotebook, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 
@@ -62,7 +62,7 @@ async function makeMine(page: Page, title: string): Promise<void> {
   await settled(page);
 }
 
-describe("a notebook of one's own", () => {
+describe("a notebook of one's own", again, () => {
   it("is a copy with what was entered, on the shelf beside the shipped one, and can be put away", async () => {
     const page = await site.page({ notebooks });
     await open(page, "path.md");
@@ -130,7 +130,7 @@ describe("a notebook of one's own", () => {
   });
 });
 
-describe("the room", () => {
+describe("the room", again, () => {
   it("shows one thing at a time, large, with live entries; the arrow keys go on, Escape leaves", async () => {
     const page = await site.page({ notebooks, viewport: { width: 1280, height: 720 } });
     await open(page, "path.md");

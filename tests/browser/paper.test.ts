@@ -3,14 +3,14 @@ import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { answer, openNotebook, settled, useSite } from "./harness.ts";
+import { again, answer, openNotebook, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 
 /** In points: 8.5 by 11 inches, and 210 by 297 mm (ISO 216). */
 const sheets = { Letter: [612, 792], A4: [595.28, 841.89] } as const;
 
-describe.each(["Letter", "A4"] as const)("on %s", (format) => {
+describe.each(["Letter", "A4"] as const)("on %s", again, (format) => {
   it.each([1440, 360])(
     "prints the whole notebook from a page %i wide",
     async (width) => {

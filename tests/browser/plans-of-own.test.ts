@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { formula, openCell, openOwn, own, write } from "./editing.ts";
-import { answer, useSite } from "./harness.ts";
+import { again, answer, useSite } from "./harness.ts";
 import { keep, openSheet, row, shop } from "./shop.ts";
 
 const site = useSite();
@@ -9,7 +9,7 @@ const site = useSite();
 const act = (page: Page, name: string, words: string) =>
   own(page, name).getByRole("button", { name: words, exact: true }).click();
 
-describe("plans of a notebook that is written", () => {
+describe("plans of a notebook that is written", again, () => {
   it("works every plan out anew with the formulas as they are now", async () => {
     const page = await site.page({ notebooks: { "shop.md": shop } });
     await openOwn(page, site, "shop.md");

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { answer, cell, field, settled, useSite } from "./harness.ts";
+import { again, answer, cell, field, settled, useSite } from "./harness.ts";
 import { enter, heads, keep, menu, openSheet, openShop, row, violations } from "./shop.ts";
 
 const site = useSite();
@@ -25,7 +25,7 @@ async function printed(page: Page, format: "A4" | "Letter"): Promise<string> {
   return execFileSync("pdftotext", ["-layout", file, "-"], { encoding: "utf8" });
 }
 
-describe("keeping a plan", () => {
+describe("keeping a plan", again, () => {
   it("offers the next name, refuses one that is taken in words, and keeps what was typed", async () => {
     const page = await openShop(site);
     await keep(page);
@@ -45,7 +45,7 @@ describe("keeping a plan", () => {
   });
 });
 
-describe("plans side by side", () => {
+describe("plans side by side", again, () => {
   it("shows what each comes to, what differs, and the least that is to be paid", async () => {
     const page = await openShop(site);
     await keepThree(page);

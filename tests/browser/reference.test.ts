@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { openNotebook, settled, useSite } from "./harness.ts";
+import { again, openNotebook, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
@@ -36,7 +36,7 @@ const search = (page: Page) => page.getByRole("searchbox");
 const found = (page: Page) => page.locator(".refbody .namelist > li > a");
 const examples = (page: Page) => page.locator(".example");
 
-describe("the reference", () => {
+describe("the reference", again, () => {
   it("finds by name, rule and option as one types, and says how many", async () => {
     const page = await site.page();
     await open(page);

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { field, openNotebook, useSite } from "./harness.ts";
+import { again, field, openNotebook, useSite } from "./harness.ts";
 import { codeIn } from "./scan.ts";
 import { openShare } from "./share-pane.ts";
 
@@ -17,7 +17,7 @@ textEntry("nothing")
 \`\`\`
 `;
 
-describe("a code to scan", () => {
+describe("a code to scan", again, () => {
   it("draws a code of 600 letters that a reader of codes reads from the screen", async () => {
     const page = await site.page({ notebooks: { "long.md": long }, colorScheme: "dark" });
     await openNotebook(page, site, "long.md");

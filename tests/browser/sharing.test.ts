@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { openNotebook, settled, useSite } from "./harness.ts";
+import { again, openNotebook, settled, useSite } from "./harness.ts";
 import { openShare } from "./share-pane.ts";
 import { violations } from "./violations.ts";
 
@@ -10,7 +10,7 @@ const answers = (page: Page) => page.locator(".tl dd .n").allTextContents();
 
 const linkOn = (page: Page) => page.getByLabel("The link").inputValue();
 
-describe("sharing a notebook", () => {
+describe("sharing a notebook", again, () => {
   it("makes a link that opens as a copy with the same entries and answers", async () => {
     const page = await site.page();
     await openNotebook(page, site, "one-bed.md");

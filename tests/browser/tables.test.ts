@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { answer, openNotebook, settled, useSite } from "./harness.ts";
+import { again, answer, openNotebook, settled, useSite } from "./harness.ts";
 
 const site = useSite();
 
@@ -22,7 +22,7 @@ function fortyRows(): string {
   return ["Bed\tLength\tWidth", ...lines].join("\r\n");
 }
 
-describe("the table of beds", () => {
+describe("the table of beds", again, () => {
   it("takes forty rows from a spreadsheet's clipboard", async () => {
     const page = await site.page({ permissions: ["clipboard-read", "clipboard-write"] });
     const table = await openBeds(page);

@@ -1,11 +1,11 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { useSite } from "./harness.ts";
+import { again, useSite } from "./harness.ts";
 import { enter, menu, openShop, violations } from "./shop.ts";
 
 const site = useSite();
 
-describe("what matters most", () => {
+describe("what matters most", again, () => {
   const order = (page: Page) =>
     page.locator(".rangeled").first().locator("tbody th .name").allTextContents();
 
