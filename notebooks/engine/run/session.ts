@@ -30,6 +30,8 @@ export interface SessionOptions {
    * or the final one only. Default yes.
    */
   readonly improving?: boolean;
+  /** What is known of the cells before they run: at once, and at each edit before what comes of it. */
+  onOutline?(cells: readonly OutlineCell[]): void;
   /** States of the cells that changed; several times a turn where values come late. */
   onValues?(turn: number, cells: readonly CellState[]): void;
   /** Nothing is being worked out any more, long work apart: `working` still waits for that. */
@@ -86,7 +88,7 @@ export function createSession(options: SessionOptions): Session {
 }
 
 class LiveSession implements Session {
-  outline: readonly OutlineCell[];
+  outline: readonly OutlineCell[] = [];
   readonly #options: SessionOptions;
   /** The very same map for as long as the session lives: its parts hold on to it. */
   readonly #cells: Map<CellId, LiveCell>;
@@ -106,11 +108,16 @@ class LiveSession implements Session {
     for (const [id, value] of Object.entries(entered)) this.#entered.set(id as CellId, value);
     this.#cells = liveCells(program);
     for (const live of this.#cells.values()) this.#index(live);
-    this.outline = outlineOf(program.cells, host);
+    this.#outlined(program);
     this.#reporter = new Reporter(this.#cells, host, strict);
     this.#graph = createGraph(this.#graphEvents(), wait);
     this.#rest = new Rest(this.#cells, this.#restEvents(), wait);
     this.#definitions = this.#define(wait);
+  }
+
+  #outlined({ cells }: Program): void {
+    this.outline = outlineOf(cells, this.#options.host);
+    this.#options.onOutline?.(this.outline);
   }
 
   #graphEvents(): GraphEvents {
@@ -240,7 +247,7 @@ class LiveSession implements Session {
       const now = liveCells(program, before);
       this.#cells.clear();
       for (const [id, live] of now) this.#cells.set(id, live);
-      this.outline = outlineOf(program.cells, this.#options.host);
+      this.#outlined(program);
       for (const [id, live] of before) if (!now.has(id)) this.#takeOut(live);
       for (const cell of program.cells) this.#takeIn(cell, before.get(cell.id));
       this.#enterAll(entered, before);

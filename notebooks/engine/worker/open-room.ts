@@ -42,8 +42,10 @@ class OpenNotebook {
   readonly #names: ReadonlySet<string>;
   readonly #send: (message: FromRoom) => void;
   readonly #reader = new FormulaReader();
-  /** Cells that ran without an end, with the formula they had then. */
-  readonly #stopped: Map<CellId, string>;
+  /** What is wrong with the documents as they are, and belongs to no cell. */
+  #problems: Program["problems"] = [];
+  /** Cells that ran without an end, with the formula they had when they were first seen. */
+  readonly #stopped: Map<CellId, string | undefined>;
 
   constructor(opening: Opening, host: Host, send: (message: FromRoom) => void) {
     const { session: number, main, documents, entered, surroundings, stopped = [] } = opening;
@@ -51,43 +53,38 @@ class OpenNotebook {
     this.#main = main;
     this.#names = new Set(Object.keys(host.names));
     this.#send = send;
-    this.#stopped = new Map(stopped.map((id) => [id, ""]));
-    const { program, problems } = this.#compile(documents);
-    for (const { id, formula } of program.cells)
-      if (this.#stopped.has(id)) this.#stopped.set(id, formula);
+    this.#stopped = new Map(stopped.map((id) => [id, undefined]));
+    const program = this.#compile(documents);
     this.session = createSession({ host, program, entered, surroundings, ...this.#told() });
-    this.#sendOutline(problems);
   }
 
   edit({ documents, entered, turn }: Edit): void {
-    const { program, problems } = this.#compile(documents);
-    this.session.edit(program, entered, turn);
-    this.#sendOutline(problems);
+    this.session.edit(this.#compile(documents), entered, turn);
   }
 
-  #compile(documents: Opening["documents"]) {
+  #compile(documents: Opening["documents"]): Program {
     const compiled = compileNotebook({
       main: this.#main,
       documents: new Map(Object.entries(documents)),
       names: this.#names,
       reader: this.#reader,
     });
-    // Once it was edited it may come to an end.
+    this.#problems = compiled.problems;
     for (const { id, formula } of compiled.cells) {
-      const then = this.#stopped.get(id);
-      if (then !== undefined && then !== "" && then !== formula) this.#stopped.delete(id);
+      if (!this.#stopped.has(id)) continue;
+      const then = this.#stopped.get(id) ?? formula;
+      // Once it was edited it may come to an end.
+      if (then === formula) this.#stopped.set(id, formula);
+      else this.#stopped.delete(id);
     }
-    return { program: withStopped(compiled, this.#stopped), problems: compiled.problems };
+    return withStopped(compiled, this.#stopped);
   }
 
-  #sendOutline(problems: Program["problems"]): void {
-    this.#send({ kind: "outline", session: this.number, cells: this.session.outline, problems });
-  }
-
-  #told(): Pick<SessionOptions, "onStarting" | "onValues" | "onSettled" | "onProgress"> {
+  #told(): Omit<SessionOptions, "host" | "program" | "entered" | "surroundings"> {
     const send = this.#send;
     const { number: session } = this;
     return {
+      onOutline: (cells) => send({ kind: "outline", session, cells, problems: this.#problems }),
       onStarting: (cell) => send({ kind: "starting", session, cell }),
       onValues: (turn, cells) =>
         send({
@@ -110,7 +107,7 @@ class OpenNotebook {
 }
 
 /** Cells that ran without an end before are not started: they stand as cells with a problem. */
-function withStopped(program: Program, stopped: ReadonlyMap<CellId, string>): Program {
+function withStopped(program: Program, stopped: ReadonlyMap<CellId, unknown>): Program {
   const cells = program.cells.map((cell) =>
     stopped.has(cell.id)
       ? {
