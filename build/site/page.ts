@@ -74,7 +74,8 @@ async function start(): Promise<void> {
     journal: textJournal(localStorage, crypto.randomUUID()),
     today: today(),
   });
-  // The first answers go before what is fetched for another day.
+  // The first answers go before what is fetched for another day. Where it can't be (a private window,
+  // no network) the page works as it did, with a network.
   setTimeout(() => workOffline(tellNewer).catch(() => undefined), 1_500);
 }
 

@@ -37,7 +37,7 @@ export function notebookActs(context: Context, library: Library, kept: KeptParts
     {
       ...fetched({ words: "Put it away" }, context, async () => {
         const { putAway } = await import("./own-acts.ts");
-        return () => putAway(context, library);
+        return () => putAway(context, library, kept);
       }),
       shown: isOwn,
     },

@@ -131,15 +131,20 @@ export class Book {
       block.kind === "cell" && block.hints.pinned ? [idOf(this.main.file, block.name)] : [],
     );
   }
+}
 
-  /** Whether a formula anywhere names this word. */
-  names(word: string): boolean {
+/** Which of these words a formula of the documents names: parts of the room that are sent only then. */
+export function wordsNamed(
+  words: readonly string[],
+  documents: ReadonlyMap<string, Notebook>,
+): readonly string[] {
+  const formulas = [...documents.values()].flatMap(({ blocks }) =>
+    blocks.flatMap((block) => (block.kind === "cell" ? [block.formula] : [])),
+  );
+  return words.filter((word) => {
     const named = new RegExp(`\\b${word}\\b`);
-    for (const { blocks } of this.documents.values())
-      for (const block of blocks)
-        if (block.kind === "cell" && named.test(block.formula)) return true;
-    return false;
-  }
+    return formulas.some((formula) => named.test(formula));
+  });
 }
 
 /** Reads the notebook and all it uses; undefined where the main file is not there. */

@@ -1,5 +1,6 @@
+import { writeNotebook } from "../document/index.ts";
 import type { CellId } from "../types/index.ts";
-import type { EnteredValue } from "./book.ts";
+import type { Book, EnteredValue } from "./book.ts";
 
 /** What entries, tables and documents are to hold: one thing the reader did, seen from either side. */
 export interface Change {
@@ -62,4 +63,19 @@ export class History {
   get nothingUndone(): boolean {
     return this.undone.length === 0;
   }
+}
+
+/** What the things a change is about hold now. */
+export function asItIs(
+  { documents, entered }: Pick<Book, "documents" | "entered">,
+  change: Change,
+): Change {
+  const textOf = (file: string) => {
+    const notebook = documents.get(file);
+    return notebook ? writeNotebook(notebook) : "";
+  };
+  return {
+    entered: new Map([...change.entered.keys()].map((id) => [id, entered.get(id)])),
+    texts: new Map([...change.texts.keys()].map((file) => [file, textOf(file)])),
+  };
 }

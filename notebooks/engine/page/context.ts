@@ -17,6 +17,8 @@ export interface Context {
   /** All that the page was handed. */
   readonly options: PageOptions;
   readonly editing: Editing;
+  /** Calls back whenever what the open notebook holds may have changed; gives what ends it. */
+  watch(changed: () => void): () => void;
   enter(id: CellId, value: EnteredValue | undefined): void;
   /** Enters many as one change that can be undone. */
   enterAll(values: ReadonlyMap<CellId, EnteredValue | undefined>): void;

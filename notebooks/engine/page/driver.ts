@@ -1,16 +1,8 @@
-import { documentsNeeded, readNotebook, writeNotebook } from "../document/index.ts";
 import type { StateReason } from "../store/index.ts";
-import type {
-  CellId,
-  DocumentProblem,
-  Entered,
-  FromRoom,
-  Notebook,
-  ToRoom,
-  Units,
-} from "../types/index.ts";
-import { type Book, type EnteredValue, partsOf } from "./book.ts";
-import { type Change, History } from "./changes.ts";
+import type { CellId, DocumentProblem, FromRoom, Notebook, ToRoom, Units } from "../types/index.ts";
+import type { Book, EnteredValue } from "./book.ts";
+import { asItIs, type Change, History } from "./changes.ts";
+import { DocumentChanges, type LoadedMore } from "./document-changes.ts";
 import { Moves } from "./moves.ts";
 import { Restarts } from "./restarts.ts";
 import type { RoomLink } from "./room-link.ts";
@@ -19,6 +11,8 @@ import { Watchdog } from "./watchdog.ts";
 
 export interface DriverEvents {
   outlined(): void;
+  /** These cells are there no more. */
+  gone(cells: ReadonlySet<CellId>): void;
   /** Documents were edited: the page is to be laid out anew. */
   edited(): void;
   /** These cells have new values, or their "was" has changed. */
@@ -43,7 +37,8 @@ export interface RoomEnd {
 export interface DriverOptions {
   readonly book: Book;
   readonly today: string;
-  readonly extras: readonly string[];
+  /** Parts that the room is sent because a formula names them. */
+  extras(): readonly string[];
   readonly events: DriverEvents;
   units: Units;
   keep(id: CellId, value: EnteredValue | undefined): void;
@@ -52,11 +47,6 @@ export interface DriverOptions {
   begins(why: StateReason): void;
   /** The documents these need and that are not open yet, and what is entered in them. */
   loadMore(documents: ReadonlyMap<string, Notebook>): Promise<LoadedMore>;
-}
-
-export interface LoadedMore {
-  readonly documents: ReadonlyMap<string, Notebook>;
-  readonly entered: Entered;
 }
 
 export interface EditOptions {
@@ -84,12 +74,23 @@ export class Driver {
   private readonly turns: Turns;
   private readonly watchdog: Watchdog;
   private readonly restarts = new Restarts();
+  private readonly documents: DocumentChanges;
+  /** The parts that the room was started with. */
+  private sent: ReadonlySet<string> = new Set();
+  /** The room was ended and waits for the reader. */
+  private isOver = false;
 
   constructor(options: DriverOptions) {
     this.options = options;
     this.units = options.units;
     this.moves = new Moves(options.book.states);
     this.turns = new Turns((message) => this.link?.send(message));
+    this.documents = new DocumentChanges({
+      book: options.book,
+      keepText: options.keepText,
+      loadMore: options.loadMore,
+      changed: (cells) => this.documentsChanged(cells),
+    });
     this.watchdog = new Watchdog({
       ping: () => this.link?.send({ kind: "ping" }),
       silent: () => options.events.silent(this.starting, true),
@@ -106,10 +107,13 @@ export class Driver {
   /** Opens the notebook in a new room. */
   async open(link: RoomLink): Promise<void> {
     this.link = link;
+    this.isOver = false;
     this.session += 1;
     this.starting = undefined;
     this.turns.restart(this.session);
-    const { book, today, extras } = this.options;
+    const { book, today } = this.options;
+    const extras = this.options.extras();
+    this.sent = new Set(extras);
     const opening: ToRoom = {
       kind: "open",
       session: this.session,
@@ -143,14 +147,14 @@ export class Driver {
 
   /** Undoes the last change; gives what it put back. */
   undo(): Change | undefined {
-    const change = this.history.undo((of) => this.asItIs(of));
+    const change = this.history.undo((of) => asItIs(this.options.book, of));
     if (change) this.put(change, true);
     return change;
   }
 
   /** Does again what was undone last. */
   redo(): Change | undefined {
-    const change = this.history.redo((of) => this.asItIs(of));
+    const change = this.history.redo((of) => asItIs(this.options.book, of));
     if (change) this.put(change, true);
     return change;
   }
@@ -163,26 +167,16 @@ export class Driver {
       else book.entered.set(id, value);
     }
     if (texts.size === 0) this.turns.enter(entered);
-    else this.takeTexts(texts);
+    else this.documents.take(texts);
   }
 
   /** Makes a change that can be undone. */
   change(change: Change, { place, why }: { place?: string | undefined; why: StateReason }): void {
     this.options.begins(why);
-    this.put(change, this.history.note(this.asItIs(change), performance.now(), place));
-  }
-
-  /** What the things a change is about hold now. */
-  private asItIs({ entered, texts }: Change): Change {
-    const { book } = this.options;
-    const textOf = (file: string) => {
-      const notebook = book.documents.get(file);
-      return notebook ? writeNotebook(notebook) : "";
-    };
-    return {
-      entered: new Map([...entered.keys()].map((id) => [id, book.entered.get(id)])),
-      texts: new Map([...texts.keys()].map((file) => [file, textOf(file)])),
-    };
+    this.put(
+      change,
+      this.history.note(asItIs(this.options.book, change), performance.now(), place),
+    );
   }
 
   setUnits(units: Units): void {
@@ -232,7 +226,7 @@ export class Driver {
       book.outline.clear();
       for (const cell of message.cells) book.outline.set(cell.id, cell);
       this.documentProblems = message.problems ?? [];
-      book.forgetOthers();
+      events.gone(book.forgetOthers());
       events.outlined();
     } else if (message.kind === "starting") this.starting = message.cell;
     else if (message.kind === "values") {
@@ -251,6 +245,7 @@ export class Driver {
   /** The room's script broke or it flooded the page. */
   broke(why: string): void {
     this.watchdog.stop();
+    this.isOver = true;
     const { starting: cell } = this;
     this.options.events.ended({ why: "broke", cell, over: true, message: why });
   }
@@ -267,46 +262,32 @@ export class Driver {
       else book.entered.set(id, value);
       keep(id, value);
     }
-    if (texts.size > 0) this.putTexts(texts);
+    if (texts.size > 0) this.documents.put(texts);
     else this.turns.enter(entered);
   }
 
-  private putTexts(texts: ReadonlyMap<string, string>): void {
-    this.takeTexts(texts);
-    for (const file of texts.keys()) {
-      const notebook = this.options.book.documents.get(file);
-      if (notebook) this.options.keepText(file, writeNotebook(notebook), notebook.title);
-    }
-  }
-
-  private takeTexts(texts: ReadonlyMap<string, string>): void {
-    const documents = new Map(this.options.book.documents);
-    for (const [file, text] of texts) documents.set(file, readNotebook(text, file));
-    // What is edited starts again, though it once ran without an end.
-    for (const id of this.stopped) if (texts.has(partsOf(id)[0])) this.stopped.delete(id);
-    this.takeDocuments(documents);
-    const needed = [...documents.values()].flatMap((one) => documentsNeeded(one));
-    if (needed.some((file) => !documents.has(file))) void this.loadMore();
-  }
-
-  private takeDocuments(documents: ReadonlyMap<string, Notebook>): void {
+  /** The documents are others: what of them runs differently is worked out anew. */
+  private documentsChanged(cells: ReadonlySet<CellId>): void {
     const { book, events } = this.options;
-    book.replace(documents);
-    this.turns.edit(() => ({
-      documents: Object.fromEntries(book.documents),
-      entered: Object.fromEntries(book.entered),
-    }));
+    // What is edited starts again, though it once ran without an end.
+    for (const id of cells) this.stopped.delete(id);
+    const lacks = this.options.extras().some((name) => !this.sent.has(name));
+    if (this.isOver || lacks) void this.openAnew();
+    else
+      this.turns.edit(() => ({
+        documents: Object.fromEntries(book.documents),
+        entered: Object.fromEntries(book.entered),
+      }));
     events.edited();
   }
 
-  /** A notebook that an edit has made this one use is fetched; until then it counts as missing. */
-  private async loadMore(): Promise<void> {
-    const { book, loadMore } = this.options;
-    const more = await loadMore(book.documents);
-    if (more.documents.size === 0) return;
-    for (const [id, value] of Object.entries(more.entered) as [CellId, EnteredValue][])
-      if (!book.entered.has(id)) book.entered.set(id, value);
-    this.takeDocuments(new Map([...more.documents, ...book.documents]));
+  /**
+   * A room that was given up is tried once more, since the notebook may have been mended; one that
+   * lacks a part a formula has come to name is started with it.
+   */
+  private async openAnew(): Promise<void> {
+    this.options.events.silent(undefined, false);
+    if (this.link) await this.startAgain(this.link);
   }
 
   private async restart(why: "stopped" | "no sign" | "died"): Promise<void> {
@@ -315,6 +296,7 @@ export class Driver {
     this.link?.end();
     if (cell !== undefined) this.stopped.add(cell);
     const over = !this.restarts.admits(cell !== undefined);
+    this.isOver = over;
     this.options.events.ended({ why, cell, over });
     if (this.link && !over) await this.open(this.link);
   }

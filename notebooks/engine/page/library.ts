@@ -9,7 +9,7 @@ import {
   type Storage,
 } from "../store/index.ts";
 import type { Notebook } from "../types/index.ts";
-import type { LoadedMore } from "./driver.ts";
+import type { LoadedMore } from "./document-changes.ts";
 
 /** What is needed to find notebooks: what is kept here, and the shipped ones. */
 export interface Shelves {

@@ -1,8 +1,8 @@
-import { writeNotebook } from "../document/index.ts";
 import { withTitle } from "../document/seldom.ts";
 import { createDocument } from "../store/index.ts";
 import type { Context } from "./context.ts";
 import { el } from "./dom.ts";
+import { now } from "./now.ts";
 import { askTitle } from "./title-form.ts";
 
 /** Asks for a name, copies the notebook under it with what is entered in it, and opens the copy. */
@@ -27,16 +27,16 @@ export function makeItMine(context: Context): void {
     // Only where another notebook takes from this one is there anything to choose.
     more: options.notebooks.some(({ file, used }) => file === main.file && used) ? [standsIn] : [],
     async done(title) {
-      const file = instead.checked ? main.file : fileFor(title);
+      const file = instead.checked ? main.file : title.toLowerCase();
       const made = await createDocument(options.storage, {
         file,
         taken: instead.checked ? [] : options.notebooks.map(({ file }) => file),
         exact: instead.checked,
-        text: instead.checked ? writeNotebook(main) : withTitle(main, title),
+        text: withTitle(main, title),
         title,
         origin: { from: "shipped", file: main.file },
         entered: ownEntered(context, file),
-        changed: new Date().toISOString(),
+        changed: now(),
       });
       if (!made.good) return made.words;
       location.assign(`?notebook=${encodeURIComponent(made.value.place)}`);
@@ -53,15 +53,6 @@ function ownEntered({ book }: Context, file: string) {
       .filter(([id]) => id.startsWith(own))
       .map(([id, value]) => [`${file}#${id.slice(own.length)}`, value]),
   );
-}
-
-/** A file name from a title. */
-export function fileFor(title: string): string {
-  const words = title
-    .toLowerCase()
-    .normalize("NFKD")
-    .replace(/[^\p{L}\p{N}]+/gu, "-");
-  return `${words.replace(/^-+|-+$/g, "").slice(0, 60) || "notebook"}.md`;
 }
 
 function lowerFirst(text: string): string {

@@ -8,7 +8,8 @@ import {
 import type { CellId, Units } from "../types/index.ts";
 import { notebookActs } from "./acts.ts";
 import { Announcer } from "./announce.ts";
-import type { Book, EnteredValue } from "./book.ts";
+import { type Book, type EnteredValue, wordsNamed } from "./book.ts";
+import type { Change } from "./changes.ts";
 import type { Context } from "./context.ts";
 import { el } from "./dom.ts";
 import { Driver } from "./driver.ts";
@@ -28,6 +29,7 @@ import { RoomView } from "./room-view/room-view.ts";
 import { stateOf } from "./state-of.ts";
 import { Tally } from "./tally.ts";
 import { type Head, top, type ViewName } from "./top.ts";
+import { Watchers } from "./watchers.ts";
 
 /** What was there before the notebook could be drawn. */
 export interface Opened {
@@ -45,6 +47,7 @@ export class NotebookPage {
   private readonly options: PageOptions;
   private readonly library: Library;
   private readonly announcer = new Announcer();
+  private readonly watchers = new Watchers();
   private readonly problems: GatheredProblems;
   readonly driver: Driver;
   private readonly context: Context;
@@ -94,7 +97,7 @@ export class NotebookPage {
       book,
       take: (change) => {
         this.driver.take(change);
-        this.updates.stepped("Changed in another tab", change);
+        this.stepped("Changed in another tab", change);
       },
     });
     this.head = this.makeHead(units, {
@@ -102,7 +105,7 @@ export class NotebookPage {
       flush: () => Promise.all([keeper.flush(), states.flush()]).then(() => undefined),
       change: (change, why) => {
         this.driver.change(change, { why });
-        this.updates.stepped("Brought back", change);
+        this.stepped("Brought back", change);
       },
     });
     this.wall = new RoomView({
@@ -138,10 +141,11 @@ export class NotebookPage {
         mayEdit: (file) => this.library.own.has(file),
         edit: (texts, how) => driver.edit(texts, how),
       },
+      watch: (changed) => this.watchers.add(changed),
       enter: (id, value) => this.enter(new Map([[id, value]])),
       enterAll: (values) => this.enter(values),
-      undo: () => this.updates.stepped("Undone", driver.undo()),
-      redo: () => this.updates.stepped("Done again", driver.redo()),
+      undo: () => this.stepped("Undone", driver.undo()),
+      redo: () => this.stepped("Done again", driver.redo()),
       makeItMine: () =>
         this.seldom(async () => (await import("./make-it-mine.ts")).makeItMine(this.context)),
       saveAsFile: () =>
@@ -166,7 +170,7 @@ export class NotebookPage {
       book,
       units,
       today: options.today,
-      extras: Object.keys(options.code.extras).filter((name) => book.names(name)),
+      extras: () => wordsNamed(Object.keys(options.code.extras), book.documents),
       keep: (id, value) => keeper.keep(id, value),
       keepText(file, text, title) {
         const { revision = 0 } = library.own.get(file) ?? {};
@@ -179,17 +183,26 @@ export class NotebookPage {
         return more;
       },
       events: {
+        gone: (ids) => this.updates.gone(ids),
         outlined: () => {
           this.view.update(this.view.cells);
           this.tally.update();
+          this.watchers.tell();
         },
         edited: () => {
           this.updates.edited();
           this.wall.relay();
           this.showTitle();
+          this.watchers.tell();
         },
-        changed: (ids) => this.updates.changed(ids),
-        settled: () => this.updates.settled(),
+        changed: (ids) => {
+          this.updates.changed(ids);
+          this.watchers.tell();
+        },
+        settled: () => {
+          this.updates.settled();
+          this.watchers.tell();
+        },
         progress: (cell, words, fraction) => this.updates.goesOn(cell, words, fraction),
         silent: (cell, silent) => (silent ? this.notice.silent(cell) : this.notice.hide()),
         ended: (end) => this.notice.ended(end),
@@ -204,6 +217,7 @@ export class NotebookPage {
       units,
       setUnits: (chosen) => {
         this.driver.setUnits(chosen);
+        this.watchers.tell();
         void keepUnits(storage, chosen);
       },
       setView: (view) => this.setView(view),
@@ -285,6 +299,12 @@ export class NotebookPage {
     this.driver.enter(values, why);
     this.view.update(values.keys());
     this.tally.update();
+    this.watchers.tell();
+  }
+
+  private stepped(words: string, change: Change | undefined): void {
+    this.updates.stepped(words, change);
+    this.watchers.tell();
   }
 
   private putBackAll(): void {

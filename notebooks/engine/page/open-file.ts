@@ -3,10 +3,11 @@ import { unpack } from "../document/seldom.ts";
 import { createDocument, safeFile } from "../store/index.ts";
 import type { CellId, Entered } from "../types/index.ts";
 import { idOf, partsOf } from "./book.ts";
+import { now } from "./now.ts";
 import type { PageOptions } from "./options.ts";
 
-/** A document larger than this (in characters) is no notebook somebody wrote. */
-const largest = 5_000_000;
+/** A document larger than this, in MB, is no notebook somebody wrote. */
+export const largestNotebook = 5;
 
 export type Opened =
   | { readonly ok: true; readonly file: string; readonly remarks: readonly string[] }
@@ -22,11 +23,6 @@ export async function openFile(
 ): Promise<Opened> {
   if (!/\.(?:md|markdown|txt)$/i.test(name))
     return { ok: false, words: `${name} is not a notebook: those are text files ending in .md.` };
-  if (text.length > largest)
-    return {
-      ok: false,
-      words: `${name} is too large: at most 5 million characters can be opened.`,
-    };
   if (text.includes("\0")) return { ok: false, words: `${name} is no text file.` };
   const own = safeFile(name);
   const { text: main, carried, entered, problems } = unpack(text, own);
@@ -38,7 +34,7 @@ export async function openFile(
     origin: { from: "file", name },
     carried,
     entered: filledIn(entered, new Map([...carried, [own, main]]), csv.readCsv),
-    changed: new Date().toISOString(),
+    changed: now(),
   });
   if (!made.good) return { ok: false, words: made.words };
   return { ok: true, file: made.value.place, remarks: problems.map(({ message }) => message) };

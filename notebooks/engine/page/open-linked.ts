@@ -1,4 +1,5 @@
 import { createDocument, listDocuments, type Storage } from "../store/index.ts";
+import { now } from "./now.ts";
 import type { PageOptions } from "./options.ts";
 import { tellNext } from "./told-next.ts";
 
@@ -17,7 +18,6 @@ export async function openLinked(hash: string, options: PageOptions): Promise<Li
   const { key, title, file, text, carried, entered, left, otherVersion } = opened;
   const known = await openedBefore(options.storage, key);
   if (known !== undefined) return { ok: true, file: known };
-  tellNext(remarksOn(left.length, otherVersion));
   const made = await createDocument(options.storage, {
     file,
     taken: options.notebooks.map((each) => each.file),
@@ -26,9 +26,11 @@ export async function openLinked(hash: string, options: PageOptions): Promise<Li
     origin: { from: "link", key },
     carried,
     entered,
-    changed: new Date().toISOString(),
+    changed: now(),
   });
-  return made.good ? { ok: true, file: made.value.place } : { ok: false, words: made.words };
+  if (!made.good) return { ok: false, words: made.words };
+  tellNext(remarksOn(left.length, otherVersion));
+  return { ok: true, file: made.value.place };
 }
 
 /** What whoever opens the link should know before they trust its figures. */

@@ -61,6 +61,11 @@ export class PageUpdates {
     this.parts.tally.update();
   }
 
+  /** Cells are there no more: nor is what they said of tables and entries. */
+  gone(ids: ReadonlySet<CellId>): void {
+    this.parts.view.update(this.parts.problems.forget(ids));
+  }
+
   changed(ids: ReadonlySet<CellId>): void {
     const touched = new Set(ids);
     for (const id of ids) {

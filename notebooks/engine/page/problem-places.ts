@@ -24,6 +24,16 @@ export class GatheredProblems implements ProblemPlaces {
     return new Set([...ids].filter((id) => !same(id)));
   }
 
+  /** Forgets what cells said that are there no more; gives the entries and tables it was about. */
+  forget(sayers: Iterable<CellId>): ReadonlySet<CellId> {
+    const touched = new Set<CellId>();
+    for (const sayer of sayers) {
+      for (const id of this.bySayer.get(sayer)?.keys() ?? []) touched.add(id);
+      this.bySayer.delete(sayer);
+    }
+    return touched;
+  }
+
   of(id: CellId): readonly PlacedProblem[] {
     const seen = new Set<string>();
     return [...this.bySayer.values()]

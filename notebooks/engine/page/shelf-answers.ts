@@ -1,11 +1,10 @@
 import { loadUnits } from "../store/index.ts";
-import type { FromRoom } from "../types/index.ts";
 import { type Book, openBook } from "./book.ts";
-import { FirstAnswer } from "./first-answer.ts";
 import { Library } from "./library.ts";
+import { mainFigure } from "./moves.ts";
 import type { PageOptions } from "./options.ts";
-import { RoomLink } from "./room-link.ts";
 import type { ShelfAnswer } from "./shelf.ts";
+import { SideRoom } from "./side-room.ts";
 
 /** No notebook holds up the others for longer than this (milliseconds). */
 const longest = 20_000;
@@ -19,15 +18,7 @@ export async function findAnswers(
   options: PageOptions,
   found: (file: string, answer: ShelfAnswer) => void,
 ): Promise<void> {
-  if (files.length === 0) return;
-  let hear: (message: FromRoom) => void = () => undefined;
-  let broke = () => undefined;
-  const link = new RoomLink({
-    engineUrl: options.engineUrl,
-    code: options.code,
-    received: (message) => hear(message),
-    broke: () => broke(),
-  });
+  const room = new SideRoom(options);
   for (const file of files) {
     const library = await Library.of(file, options);
     const book = await openBook({
@@ -36,36 +27,37 @@ export async function findAnswers(
       readCsv: options.csv.readCsv,
       loadEntered: async (all) => (await library.loadEntered(all)).entered,
     });
-    if (!book || book.pinned().length === 0) continue;
-    const answer = await new Promise<ShelfAnswer | undefined>((done) => {
-      const timer = setTimeout(() => done(undefined), longest);
-      broke = () => void done(undefined);
-      const answers = new FirstAnswer(book, options.today);
-      hear = (message) => {
-        const answer = answers.heard(message);
-        if (answer === "not yet") return;
-        clearTimeout(timer);
-        done(answer);
-      };
-      start(link, book, options).catch(() => done(undefined));
-    });
-    link.end();
+    const answer = book && (await firstAnswer(book, room, options));
     if (answer) found(file, answer);
   }
-  link.remove();
+  room.remove();
 }
 
-async function start(link: RoomLink, book: Book, options: PageOptions): Promise<void> {
-  const units = (await loadUnits(options.storage)) ?? "us";
-  const extras = Object.keys(options.code.extras).filter((name) => book.names(name));
-  await link.start(extras, [
-    {
-      kind: "open",
-      session: 1,
-      main: book.main.file,
-      documents: Object.fromEntries(book.documents),
-      entered: Object.fromEntries(book.entered),
-      surroundings: { units, today: options.today },
-    },
-  ]);
+/** The first pinned answer once it stands; undefined where there is none, or it does not come in time. */
+async function firstAnswer(
+  book: Book,
+  room: SideRoom,
+  { storage, today }: PageOptions,
+): Promise<ShelfAnswer | undefined> {
+  const [first] = book.pinned();
+  if (first === undefined) return undefined;
+  const units = (await loadUnits(storage)) ?? "us";
+  const { main, documents } = book;
+  const entered = Object.fromEntries(book.entered);
+  const timer = setTimeout(() => room.end(), longest);
+  try {
+    const { states } = await room.open(
+      { main: main.file, documents, entered, units },
+      undefined,
+      // While long work goes on it may have a value that still gets better.
+      (working) => !working.includes(first),
+    );
+    const figure = mainFigure(states.get(first)?.shown);
+    return figure && { title: book.title(first), figure, on: today };
+  } catch {
+    // The notebook itself says what is wrong with it when it is opened.
+    return undefined;
+  } finally {
+    clearTimeout(timer);
+  }
 }

@@ -1,17 +1,16 @@
 import { createDocument, type DocumentRecord, listDocuments } from "../store/index.ts";
 import { bringBackDocument, listRemoved } from "../store/seldom.ts";
 import { button, el } from "./dom.ts";
+import { houseHead } from "./head-parts.ts";
 import { shelfKeepActs } from "./keep/index.ts";
-import { fileFor } from "./make-it-mine.ts";
 import { now } from "./now.ts";
-import { openFile } from "./open-file.ts";
+import { largestNotebook, openFile } from "./open-file.ts";
 import type { PageOptions } from "./options.ts";
-import { pickFile } from "./pick-file.ts";
+import { pickFile, readTextFile } from "./pick-file.ts";
 import { type ShelfNotebook, shelf } from "./shelf.ts";
 import { findAnswers } from "./shelf-answers.ts";
 import { askTitle } from "./title-form.ts";
 import { tellNext } from "./told-next.ts";
-import { top } from "./top.ts";
 
 /** Draws the shelf: the reader's own notebooks, then the shipped ones. */
 export async function showShelf(options: PageOptions, trouble?: string): Promise<void> {
@@ -39,8 +38,7 @@ export async function showShelf(options: PageOptions, trouble?: string): Promise
   });
   root.replaceChildren(
     el("a", { class: "skip", href: "#page" }, "Skip to the page"),
-    top({ title: undefined, units: "us", setUnits: () => undefined, setView: () => undefined })
-      .element,
+    houseHead(),
     said,
     shown.element,
   );
@@ -100,7 +98,7 @@ function newNotebook({ storage, notebooks }: PageOptions): void {
     act: "Begin it",
     async done(title) {
       const made = await createDocument(storage, {
-        file: fileFor(title),
+        file: title.toLowerCase(),
         taken: notebooks.map(({ file }) => file),
         text: firstText(title),
         title,
@@ -138,7 +136,8 @@ boardLength * bedWidth
 async function openPicked(options: PageOptions, say: (words: string) => void): Promise<void> {
   const picked = await pickFile(".md,.markdown,.txt,text/markdown,text/plain");
   if (!picked) return;
-  const opened = await openFile(picked, options);
+  const read = await readTextFile(picked, largestNotebook);
+  const opened = read.ok ? await openFile(read, options) : read;
   if (!opened.ok) return say(opened.words);
   if (opened.remarks.length > 0) tellNext(opened.remarks);
   location.assign(`?notebook=${encodeURIComponent(opened.file)}`);

@@ -8,6 +8,7 @@ import type {
   ToRoom,
   Units,
 } from "../types/index.ts";
+import { wordsNamed } from "./book.ts";
 import type { PageOptions } from "./options.ts";
 import { RoomLink } from "./room-link.ts";
 
@@ -58,12 +59,7 @@ export class SideRoom {
     this.#turn = 0;
     this.#outline = [];
     this.#states = new Map();
-    const named = [...documents.values()].flatMap(({ blocks }) => blocks);
-    const extras = Object.keys(this.#options.code.extras).filter((name) =>
-      named.some(
-        (block) => block.kind === "cell" && new RegExp(`\\b${name}\\b`).test(block.formula),
-      ),
-    );
+    const extras = wordsNamed(Object.keys(this.#options.code.extras), documents);
     const opening: ToRoom = {
       kind: "open",
       session: this.#session,

@@ -1,4 +1,5 @@
 import { button, el, freshId } from "./dom.ts";
+import { readTextFile } from "./pick-file.ts";
 import { saveText } from "./save-text.ts";
 
 export interface ToolEvents {
@@ -105,21 +106,11 @@ function openFile(title: string, events: ToolEvents): HTMLElement[] {
   ];
 }
 
-/** More than anybody's table holds, and more than fields on a page can be made for. */
-const largestFile = 5_000_000;
+/** More than anybody's table holds, and more than fields on a page can be made for, in MB. */
+const largestFile = 5;
 
-/** Read loosely, letters of another encoding would be lost in silence. */
 async function openChosen(file: File, events: ToolEvents): Promise<void> {
-  const refuse = (why: string) => events.refuse(`${file.name} can’t be opened: ${why}`);
-  if (file.size > largestFile) return refuse("it is larger than 5 MB. The table stays as it was.");
-  try {
-    const bytes = await file.arrayBuffer();
-    events.open(new TextDecoder("utf-8", { fatal: true }).decode(bytes), file.name);
-  } catch (error) {
-    refuse(
-      error instanceof TypeError
-        ? "it is not UTF-8 text. Save it as “CSV UTF-8” and open it again. The table stays as it was."
-        : `it could not be read. The table stays as it was.`,
-    );
-  }
+  const read = await readTextFile(file, largestFile);
+  if (read.ok) events.open(read.text, read.name);
+  else events.refuse(`${read.words} The table stays as it was.`);
 }

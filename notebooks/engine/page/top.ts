@@ -1,18 +1,18 @@
 import type { Units } from "../types/index.ts";
 import type { Act } from "./act.ts";
-import { button, el, freshId } from "./dom.ts";
-import { houseMark } from "./marks.ts";
+import { button, el } from "./dom.ts";
+import { houseHead, pick, unitsPick, whereNav } from "./head-parts.ts";
 
 export type ViewName = "read" | "write" | "room";
 
 export interface TopOptions {
-  /** The notebook's title; undefined on the shelf. */
-  readonly title: string | undefined;
+  /** The notebook's title. */
+  readonly title: string;
   readonly units: Units;
   setUnits(units: Units): void;
   setView(view: ViewName): void;
   /** What can be done with the notebook. */
-  readonly acts?: readonly Act[];
+  readonly acts: readonly Act[];
 }
 
 /** The head of a page. */
@@ -24,9 +24,8 @@ export interface Head {
   choose(view: ViewName): void;
 }
 
-/** The head of every page: the house, where you are, units, view, print. */
-export function top({ title, units, setUnits, setView, acts = [] }: TopOptions): Head {
-  const house = el("a", { class: "house", href: "./" }, houseMark(), "Bedwright");
+/** The head of an open notebook: the house, where you are, units, view, print, what can be done. */
+export function top({ title, units, setUnits, setView, acts }: TopOptions): Head {
   const name = el("span", { "aria-current": "page" }, title);
   const views = pick<ViewName>(
     "View",
@@ -34,48 +33,23 @@ export function top({ title, units, setUnits, setView, acts = [] }: TopOptions):
     { read: "Read", write: "Write", room: "Room" },
     setView,
   );
-  const head = {
-    show: (other: string) => {
-      name.textContent = other;
-    },
-    choose: (view: ViewName) => {
-      for (const input of views.querySelectorAll("input")) input.checked = input.value === view;
-    },
-  };
-  if (title === undefined) return { ...head, element: el("header", { class: "top" }, house) };
-  const where = el(
-    "nav",
-    { class: "where", "aria-label": "Where you are" },
-    el("a", { href: "./" }, "Shelf"),
-    " ",
-    el("span", { "aria-hidden": "true" }, "/"),
-    " ",
-    name,
-  );
   const tools = el(
     "div",
     { class: "tools" },
-    pick<Units>("Units", units, { us: "ft, in", metric: "metric" }, setUnits),
+    unitsPick(units, setUnits),
     views,
     button("Print", () => print()),
     menu(acts),
   );
-  return { ...head, element: el("header", { class: "top" }, house, where, tools) };
-}
-
-function pick<K extends string>(
-  legend: string,
-  chosen: K,
-  choices: Readonly<Record<K, string>>,
-  set: (key: K) => void,
-): HTMLElement {
-  const name = freshId("pick");
-  const labels = (Object.entries(choices) as [K, string][]).map(([key, words]) => {
-    const input = el("input", { type: "radio", name, value: key, checked: key === chosen });
-    input.addEventListener("change", () => set(key));
-    return el("label", {}, input, el("span", {}, words));
-  });
-  return el("fieldset", { class: "pick" }, el("legend", {}, legend), ...labels);
+  return {
+    element: houseHead(whereNav(name), tools),
+    show(other) {
+      name.textContent = other;
+    },
+    choose(view) {
+      for (const input of views.querySelectorAll("input")) input.checked = input.value === view;
+    },
+  };
 }
 
 /** The notebook's acts, folded under one word. They are listed anew at each opening. */

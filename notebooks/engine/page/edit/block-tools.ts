@@ -51,7 +51,11 @@ export class BlockTools {
 
   #make(index: number) {
     const holder = el("div", { class: "words-holder" });
-    const change = button("Change these words", () => void this.#open(index), { class: "lnk" });
+    const open = (at: number) =>
+      this.#open(at).catch(() =>
+        this.#context.say("The editor could not be fetched. Try again when you are online."),
+      );
+    const change = button("Change these words", () => void open(index), { class: "lnk" });
     const element = el(
       "div",
       { class: "blocktools", "data-index": index },
@@ -60,7 +64,7 @@ export class BlockTools {
       addHere(
         this.#context,
         () => index,
-        (at) => void this.#open(at),
+        (at) => void open(at),
       ),
     );
     return { element, change, holder };

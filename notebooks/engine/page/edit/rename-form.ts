@@ -54,13 +54,19 @@ export function renameForm(id: CellId, context: Context): RenameForm {
   });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    void rename(file, { from: name, to: input.value.trim() }, context).then((why) => {
+    const told = (why: string | undefined) => {
       wrong.textContent = why ?? "";
       wrong.hidden = why === undefined;
-    });
+    };
+    rename(file, { from: name, to: input.value.trim() }, context).then(told, () =>
+      told(notFetched),
+    );
   });
   return made;
 }
+
+/** What reads formulas for their names comes when it is first needed. */
+const notFetched = "What this takes could not be fetched. Try again when you are online.";
 
 function usesInWords(id: CellId, { book }: Context): string {
   const [file, name] = partsOf(id);

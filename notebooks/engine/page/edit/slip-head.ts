@@ -1,7 +1,7 @@
 import { withHints } from "../../document/seldom.ts";
 import type { CellBlock, Hints, Notebook, TableBlock } from "../../types/index.ts";
 import type { Context } from "../context.ts";
-import { el, freshId } from "../dom.ts";
+import { el, freshId, setAttributes } from "../dom.ts";
 
 type Flag = "pinned" | "quiet" | "folded";
 
@@ -32,10 +32,18 @@ export class SlipHead {
       const text = withHints(at.notebook, at.index, hints);
       context.editing.edit(new Map([[at.notebook.file, text]]), { goesOn });
     };
+    const refusedId = freshId("refused");
+    const refused = el("p", { class: "refused", id: refusedId, role: "status", hidden: true });
     this.#title.addEventListener("input", () => {
       const title = this.#title.value.trim();
-      // A title stands in double quotes in the document.
-      if (title !== "" && !title.includes('"')) change({ title }, `title:${name}`);
+      const why = wrongTitle(title);
+      refused.textContent = why ?? "";
+      refused.hidden = why === undefined;
+      setAttributes(this.#title, {
+        "aria-invalid": why !== undefined && "true",
+        "aria-describedby": why !== undefined && refusedId,
+      });
+      if (why === undefined) change({ title }, `title:${name}`);
     });
     const labels = flags.map(([flag, words]) => {
       const box = el("input", { type: "checkbox" });
@@ -53,6 +61,7 @@ export class SlipHead {
         el("summary", {}, this.#hints),
         el("label", { for: titleId }, "Its title"),
         el("span", { class: "tray" }, this.#title),
+        refused,
         ...labels,
       ),
     );
@@ -68,4 +77,13 @@ export class SlipHead {
     if (this.#title.value.trim() !== hints.title && !this.#title.matches(":focus"))
       this.#title.value = hints.title;
   }
+}
+
+/** What stands in the way of a title; undefined where it can be written down. */
+function wrongTitle(title: string): string | undefined {
+  if (title === "") return "Without a title the one before stands: write one.";
+  // It stands in double quotes in the document.
+  return title.includes('"')
+    ? "A title can’t hold double quotes: the one before stands. Write ″ for inches."
+    : undefined;
 }

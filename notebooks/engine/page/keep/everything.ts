@@ -1,11 +1,13 @@
 import { exportAll, importAll } from "../../store/seldom.ts";
 import { button, el } from "../dom.ts";
+import { now } from "../now.ts";
 import { openPane } from "../pane.ts";
+import { pickFile, readTextFile } from "../pick-file.ts";
 import { saveText } from "../save-text.ts";
 import type { KeepContext } from "./kept.ts";
 
-/** A file larger than this (in bytes) is none that keeping everything made. */
-const largest = 200_000_000;
+/** A file larger than this, in MB, is none that keeping everything made. */
+const largest = 200;
 
 /** Gives the reader everything that is kept as one file. */
 export async function keepEverything(
@@ -23,18 +25,15 @@ export async function takeEverything(
   options: KeepContext["options"],
   say: (words: string) => void,
 ): Promise<void> {
-  const file = await chosenFile();
+  const file = await pickFile(".json,application/json");
   if (file === undefined) return;
-  if (file.size > largest) {
-    report("It was not taken in", [
-      `${file.name} is too large (${Math.round(file.size / 1e6)} MB; at most 200 MB can be taken in).`,
-    ]);
-    return;
-  }
-  const came = await importAll(options.storage, await file.text(), {
-    at: new Date().toISOString(),
-    taken: options.notebooks.map((notebook) => notebook.file),
-  });
+  const read = await readTextFile(file, largest);
+  const came = read.ok
+    ? await importAll(options.storage, read.text, {
+        at: now(),
+        taken: options.notebooks.map((notebook) => notebook.file),
+      })
+    : ({ good: false, words: read.words } as const);
   if (came.good) report(`From ${file.name}`, came.value);
   else report("It was not taken in", [came.words]);
   say(came.good ? "The file was taken in." : came.words);
@@ -52,19 +51,5 @@ function report(title: string, lines: readonly string[]): void {
         button("Load the page again to see it", () => location.reload()),
       ),
     ],
-  });
-}
-
-function chosenFile(): Promise<File | undefined> {
-  return new Promise((resolve) => {
-    const input = el("input", { type: "file", accept: ".json,application/json", hidden: true });
-    const end = () => {
-      resolve(input.files?.[0]);
-      input.remove();
-    };
-    input.addEventListener("cancel", end);
-    input.addEventListener("change", end);
-    document.body.append(input);
-    input.click();
   });
 }

@@ -28,7 +28,6 @@ export interface FollowOptions {
   editing?(file: string): boolean;
   /** Whether a field of this cell has the focus; what comes then waits until it has not. Default: asks the page. */
   focused?(id: CellId): boolean;
-  plansChanged?(): void;
   /** Where leaving a field is heard. Default: the document. */
   readonly page?: Pick<EventTarget, "addEventListener" | "removeEventListener">;
 }
@@ -76,7 +75,6 @@ export function followOtherTabs(options: FollowOptions): Following {
   };
 
   const hear = (news: TabNews): void => {
-    if (news.what === "plans" && news.main === scope.main) options.plansChanged?.();
     if (news.what !== "entered" && news.what !== "text") return;
     const file = fileAt(news.place, scope);
     if (file === undefined || !book.documents.has(file)) return;

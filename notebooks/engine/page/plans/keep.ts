@@ -3,7 +3,9 @@ import { keepPlan, loadPlans } from "../../store/seldom.ts";
 import type { CellId, Entered } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 import { button, el } from "../dom.ts";
+import { now } from "../now.ts";
 import { askName } from "./name-pane.ts";
+import { tellOthers } from "./tell-others.ts";
 
 /** Asks for a name and keeps what is entered now under it. */
 export async function keepAsPlan(context: Context, kept?: (name: string) => void): Promise<void> {
@@ -17,9 +19,9 @@ export async function keepAsPlan(context: Context, kept?: (name: string) => void
     about: [el("p", {}, whatIsHeld(context)), trouble && el("p", { class: "refused" }, trouble)],
     async done(name) {
       const entered = enteredNow(context);
-      const made = new Date().toISOString();
-      const outcome = await keepPlan(storage, file, { name, entered, made });
+      const outcome = await keepPlan(storage, file, { name, entered, made: now() });
       if (!outcome.good) return outcome.words;
+      tellOthers(context);
       context.say(`Kept as ${name}.`);
       if (kept) {
         pane.close();

@@ -5,6 +5,7 @@ import type { EnteredValue } from "../book.ts";
 import type { Context } from "../context.ts";
 import { enteredNow } from "./keep.ts";
 import { askName } from "./name-pane.ts";
+import { tellOthers } from "./tell-others.ts";
 
 /** Says what was done, with a way back where there is one. */
 export type Told = (words: string, undo?: () => void) => void;
@@ -43,6 +44,7 @@ export function askRename(
     async done(to) {
       const outcome = await renamePlan(storage, main, { from: plan.name, to });
       if (!outcome.good) return outcome.words;
+      tellOthers(context);
       pane.close();
       await renamed(to);
       return undefined;
@@ -63,9 +65,11 @@ export async function putPlanAway(
   const main = context.book.main.file;
   const outcome = await removePlan(storage, main, plan.name);
   if (!outcome.good) return told(outcome.words);
+  tellOthers(context);
   const bringBack = async () => {
     const kept = await keepPlan(storage, main, outcome.value);
     if (kept.good) await orderPlans(storage, main, order);
+    tellOthers(context);
     await told(kept.good ? `${plan.name} is back.` : kept.words);
   };
   await told(`${plan.name} is put away.`, () => void bringBack());

@@ -44,6 +44,7 @@ export async function remember(
       if (isNewer(before)) return undefined;
       return { ...(read(before) ?? nothing), ...changes, kind: "plansheet", version: 1, main };
     })
+    // How a sheet was left is no loss worth a word.
     .catch(() => undefined);
 }
 

@@ -17,6 +17,7 @@ import { askRename, putPlanAway, usePlan } from "./plan-changes.ts";
 import { PlanRuns } from "./plan-runs.ts";
 import { loadRemembered, type Remembered, remember } from "./remembered.ts";
 import { cellOptions, chooser, doer, drawOnce, either, ticks } from "./sheet-controls.ts";
+import { hearOthers } from "./tell-others.ts";
 import { titlesOf } from "./titles.ts";
 import { watchBook } from "./watch-book.ts";
 import { whatPlansHold } from "./words.ts";
@@ -54,6 +55,7 @@ class PlansSheet {
   #remembered: Remembered;
   #paper = false;
   readonly #unwatch: () => void;
+  readonly #unhear: () => void;
 
   constructor(context: Context, plans: readonly Plan[], remembered: Remembered) {
     this.#context = context;
@@ -91,6 +93,10 @@ class PlansSheet {
       if (documents || units || entered) this.#run();
       this.#draw();
     });
+    this.#unhear = hearOthers(
+      context,
+      () => void this.#reload("Plans were changed in another tab."),
+    );
     this.#draw();
     this.#run();
   }
@@ -101,6 +107,7 @@ class PlansSheet {
 
   #end(): void {
     this.#unwatch();
+    this.#unhear();
     this.#runs.remove();
     this.#phone.removeEventListener("change", this.#draw);
   }

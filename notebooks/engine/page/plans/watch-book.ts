@@ -1,9 +1,6 @@
 import type { CellId } from "../../types/index.ts";
 import type { Context } from "../context.ts";
 
-/** How often is looked (milliseconds): often enough to seem at once. */
-const pause = 200;
-
 export interface BookChange {
   readonly documents: boolean;
   readonly entered: boolean;
@@ -11,13 +8,12 @@ export interface BookChange {
   readonly states: boolean;
 }
 
-/**
- * Tells when what the open notebook holds has become other than it was: looked at now and then, as a
- * sheet is open seldom and what changes a book should not need to know of it. Gives what ends it.
- */
+/** Tells what of the open notebook has become other than it was, once a frame. Gives what ends it. */
 export function watchBook(context: Context, changed: (change: BookChange) => void): () => void {
   let last = lookAt(context);
-  const timer = setInterval(() => {
+  let frame: number | undefined;
+  const look = () => {
+    frame = undefined;
     const now = lookAt(context);
     const change: BookChange = {
       documents: !sameMap(last.documents, now.documents),
@@ -27,8 +23,14 @@ export function watchBook(context: Context, changed: (change: BookChange) => voi
     };
     last = now;
     if (Object.values(change).includes(true)) changed(change);
-  }, pause);
-  return () => clearInterval(timer);
+  };
+  const unwatch = context.watch(() => {
+    frame ??= requestAnimationFrame(look);
+  });
+  return () => {
+    unwatch();
+    if (frame !== undefined) cancelAnimationFrame(frame);
+  };
 }
 
 function lookAt({ book, driver }: Context) {

@@ -1,11 +1,10 @@
 import { keepUnits, loadUnits } from "../../store/index.ts";
 import type { Units } from "../../types/index.ts";
 import { button, el } from "../dom.ts";
+import { houseHead, unitsPick, whereNav } from "../head-parts.ts";
 import type { PageOptions } from "../options.ts";
-import { top } from "../top.ts";
 import { addressOf, type Place, placeOf } from "./place.ts";
 import { ReferenceView } from "./reference-view.ts";
-import { unitsPick } from "./units-pick.ts";
 
 /** Draws the reference as a page of its own: at one name, or where the address says. */
 export async function openReference(name: string | undefined, options: PageOptions): Promise<void> {
@@ -22,21 +21,6 @@ export async function openReference(name: string | undefined, options: PageOptio
     },
   });
   addEventListener("popstate", () => view.show(placeOf(location.search), "back"));
-  const { element: head } = top({
-    title: undefined,
-    units,
-    setUnits: () => undefined,
-    setView: () => undefined,
-  });
-  const where = el(
-    "nav",
-    { class: "where", "aria-label": "Where you are" },
-    el("a", { href: "./" }, "Shelf"),
-    " ",
-    el("span", { "aria-hidden": "true" }, "/"),
-    " ",
-    el("span", {}, "Reference"),
-  );
   const tools = el(
     "div",
     { class: "tools" },
@@ -46,11 +30,10 @@ export async function openReference(name: string | undefined, options: PageOptio
     }),
     button("Print", () => print()),
   );
-  head.append(where, tools);
   root.dataset.view = "reference";
   root.replaceChildren(
     el("a", { class: "skip", href: "#page" }, "Skip to the page"),
-    head,
+    houseHead(whereNav(el("span", { "aria-current": "page" }, "Reference")), tools),
     el(
       "main",
       { id: "page", class: "refpage", tabindex: -1 },

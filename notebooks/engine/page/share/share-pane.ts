@@ -50,6 +50,7 @@ function linkParts({ address, record }: GoodLink, context: Context): HTMLElement
   const said = el("p", { class: "hint", role: "status" });
   field.addEventListener("focus", () => field.select());
   const copy = button("Copy the link", () => void copyLink(field, said), { class: "main" });
+  // Whoever closes the system's sheet without choosing has not been failed.
   const send =
     typeof navigator.share === "function" &&
     button("Send it …", () => void navigator.share({ title, url: address }).catch(() => undefined));
