@@ -1,30 +1,10 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { violations } from "./axe.ts";
-import { again, openNotebook, settled, useSite } from "./harness.ts";
+import { again, choose, openNotebook, settled, useSite } from "./harness.ts";
+import { paths } from "./paths.ts";
+import { violations } from "./violations.ts";
 
 const site = useSite();
-
-const notebooks = {
-  "path.md": `# Paths
-
-Between the beds run \`fig pathLength\` of path.
-
-## Chips
-
-\`\`\`js cell width "Width of the paths"
-lengthEntry("2 ft", { min: "1 ft" })
-\`\`\`
-
-\`\`\`js cell pathLength "Length"
-lengthEntry("100 ft")
-\`\`\`
-
-\`\`\`js cell area pinned "Area"
-width * pathLength
-\`\`\`
-`,
-};
 
 const sizes = [
   ["wide", { viewport: { width: 1280, height: 800 } }],
@@ -36,11 +16,6 @@ async function menu(page: Page): Promise<void> {
   await page.locator("details.acts > summary").click();
 }
 
-async function choose(page: Page, words: string): Promise<void> {
-  await menu(page);
-  await page.locator("details.acts").getByRole("button", { name: words, exact: true }).click();
-}
-
 /** How far anything but what may scroll by itself reaches past the window. */
 async function overflow(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
@@ -50,7 +25,7 @@ describe("screens of a notebook of one's own", again, () => {
   it.each(sizes)(
     "hold nothing for axe to mend, %s",
     async (_, options) => {
-      const page = await site.page({ notebooks, reducedMotion: "reduce", ...options });
+      const page = await site.page({ notebooks: paths, reducedMotion: "reduce", ...options });
       await openNotebook(page, site, "path.md");
       await settled(page);
       await menu(page);
@@ -77,7 +52,7 @@ describe("screens of a notebook of one's own", again, () => {
   );
 
   it("hold nothing for axe to mend in the room", async () => {
-    const page = await site.page({ notebooks });
+    const page = await site.page({ notebooks: paths });
     await openNotebook(page, site, "path.md");
     await settled(page);
     await page.getByRole("radio", { name: "Room" }).check({ force: true });
@@ -88,7 +63,7 @@ describe("screens of a notebook of one's own", again, () => {
 
 describe("without a mouse", again, () => {
   it("the menu opens, closes and gives its focus back", async () => {
-    const page = await site.page({ notebooks });
+    const page = await site.page({ notebooks: paths });
     await openNotebook(page, site, "path.md");
     await settled(page);
     const summary = page.locator("details.acts > summary");
@@ -119,7 +94,7 @@ describe("without a mouse", again, () => {
 describe("enlarged four times", again, () => {
   // A window of 1280 pixels enlarged to 400 % is 320 wide.
   it.each(["shelf", "read", "write", "room"])("%s needs no scrolling sideways", async (view) => {
-    const page = await site.page({ notebooks, viewport: { width: 320, height: 256 } });
+    const page = await site.page({ notebooks: paths, viewport: { width: 320, height: 256 } });
     if (view === "shelf") {
       await page.goto(site.address);
       await page.locator(".books").waitFor();

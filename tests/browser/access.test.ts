@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { violations } from "./axe.ts";
 import { again, field, openNotebook, settled, useSite } from "./harness.ts";
+import { violations } from "./violations.ts";
 
 const site = useSite();
 

@@ -1,28 +1,9 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { again, openNotebook, type Site, settled, useSite } from "./harness.ts";
+import { violations } from "./violations.ts";
 
 const site = useSite();
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
-
-/** What axe finds, a line each. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      readonly axe: {
-        run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-      };
-    };
-    const found = await axe.run({});
-    return found.violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ html }) => `${id}: ${html.slice(0, 200)}`),
-    );
-  });
-}
-
 /** A small notebook: two entries, a step between, an answer, and something apart. */
 const small = `# Small
 

@@ -1,29 +1,11 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { formula, openCell, openOwn, own, sums, toWriting, write } from "./editing.ts";
 import { again, openNotebook, settled, useSite } from "./harness.ts";
+import { violations } from "./violations.ts";
 
 const site = useSite();
 const notebooks = { "sums.md": sums };
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
-
-interface AxeWindow {
-  readonly axe: {
-    run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-  };
-}
-
-/** What axe finds against WCAG 2.2 AA and its own good practice, a line each. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  const found = await page.evaluate(() => (window as unknown as AxeWindow).axe.run());
-  return found.violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ html }) => `${id}: ${html.slice(0, 200)}`),
-  );
-}
-
 const sidewaysBy = (page: Page) =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 

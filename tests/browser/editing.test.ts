@@ -57,6 +57,35 @@ describe("a formula is written in the page", again, () => {
     await page.context().close();
   });
 
+  it("a part of the room that it comes to name is sent, and the entries stay as they are", async () => {
+    const page = await site.page({ notebooks });
+    await openOwn(page, site);
+    await own(page, "side").locator("input[type=text]").first().fill("9 ft");
+    await own(page, "total").locator(".n", { hasText: "27" }).first().waitFor();
+    await openCell(page, "apart");
+    await write(page, "apart", "Plot.dot([[1, 2]]).plot()");
+    await own(page, "apart").locator("svg circle").waitFor();
+    expect(await own(page, "total").locator(".n").first().textContent()).toContain("27");
+    await page.context().close();
+  });
+
+  it("a title that cannot be written down is refused in words, and the one before stands", async () => {
+    const page = await site.page({ notebooks });
+    await openOwn(page, site);
+    await openCell(page, "twice");
+    const slip = own(page, "twice").locator(".own-slip");
+    await slip.locator("summary").click();
+    const title = slip.getByRole("textbox", { name: "Its title" });
+    await title.fill('The 12" sides');
+    await slip.getByText("can’t hold double quotes").waitFor();
+    expect(await title.getAttribute("aria-invalid")).toBe("true");
+    expect(await own(page, "twice").textContent()).toContain("Two sides");
+    await title.fill("The 12″ sides");
+    await own(page, "twice").locator(".row", { hasText: "The 12″ sides" }).waitFor();
+    expect(await title.getAttribute("aria-invalid")).toBeNull();
+    await page.context().close();
+  });
+
   it("names of cells are offered with their values, and options of what is called", async () => {
     const page = await site.page({ notebooks });
     await openOwn(page, site);

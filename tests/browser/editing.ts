@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { openNotebook, type Site, settled } from "./harness.ts";
+import { choose, openNotebook, type Site, settled } from "./harness.ts";
 
 const fence = (info: string, content: string) => `\`\`\`${info}\n${content}\n\`\`\`\n`;
 
@@ -31,8 +31,7 @@ export function formula(page: Page, name: string) {
 export async function openOwn(page: Page, site: Site, file = "sums.md"): Promise<void> {
   await openNotebook(page, site, file);
   await settled(page);
-  await page.locator("details.acts > summary").click();
-  await page.locator("details.acts").getByRole("button", { name: "Make it mine" }).click();
+  await choose(page, "Make it mine");
   const pane = page.getByRole("dialog", { name: "Make it mine" });
   await pane.getByLabel("What is it called?").fill("My own");
   await pane.getByRole("button", { name: "Make it mine" }).click();

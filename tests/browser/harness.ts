@@ -88,6 +88,12 @@ export async function settled(page: Page): Promise<void> {
   );
 }
 
+/** Chooses an act from the menu of the open notebook. */
+export async function choose(page: Page, words: string): Promise<void> {
+  await page.locator("details.acts > summary").click();
+  await page.locator("details.acts").getByRole("button", { name: words, exact: true }).click();
+}
+
 /** What a pinned answer says, by its cell's name. */
 export function answer(page: Page, name: string) {
   return page.locator(`.tl dl > div[data-cell$="#${name}"] .n`);

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { openOwn, sums } from "./editing.ts";
-import { again, field, openNotebook, useSite } from "./harness.ts";
-import { act, area, bench, pageWithHistory, pane } from "./kept-states.ts";
+import { again, choose, field, openNotebook, useSite } from "./harness.ts";
+import { area, bench, pageWithHistory, pane } from "./kept-states.ts";
 
 const site = useSite();
 const notebooks = { "bench.md": bench, "sums.md": sums };
@@ -11,7 +11,7 @@ describe("everything in one file", again, () => {
   it("goes from one browser to another, and writes over nothing there", async () => {
     const page = await pageWithHistory(site);
     const downloading = page.waitForEvent("download");
-    await act(page, "Keep everything in one file");
+    await choose(page, "Keep everything in one file");
     const download = await downloading;
     expect(download.suggestedFilename()).toBe("bedwright-everything-2026-04-25.json");
     const path = await download.path();
@@ -29,7 +29,7 @@ describe("everything in one file", again, () => {
     await report.getByText("What is entered in bench.md differs: yours stays").waitFor();
     await openNotebook(other, site, "bench.md");
     await area(other, "20");
-    await act(other, "Earlier states");
+    await choose(other, "Earlier states");
     const theirs = pane(other).locator(".states > li", {
       hasText: "Came with a file of everything",
     });

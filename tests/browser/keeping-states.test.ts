@@ -1,18 +1,11 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { BrowserContextOptions } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { openCell, openOwn, own, sums, write } from "./editing.ts";
-import { again, field, openNotebook, useSite } from "./harness.ts";
-import { act, area, bench, pageWithHistory, pane } from "./kept-states.ts";
+import { again, choose, field, openNotebook, useSite } from "./harness.ts";
+import { area, bench, pageWithHistory, pane } from "./kept-states.ts";
+import { violations } from "./violations.ts";
 
 const site = useSite();
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
-
-interface AxeWindow {
-  readonly axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-}
 
 const notebooks = { "bench.md": bench, "sums.md": sums };
 const withHistory = (options?: BrowserContextOptions) => pageWithHistory(site, options);
@@ -20,7 +13,7 @@ const withHistory = (options?: BrowserContextOptions) => pageWithHistory(site, o
 describe("a notebook's earlier states", again, () => {
   it("are listed in words, looked at, brought back, and that is undone", async () => {
     const page = await withHistory();
-    await act(page, "Earlier states");
+    await choose(page, "Earlier states");
     const lines = pane(page).locator(".states > li");
     await lines.nth(2).waitFor();
     expect(await lines.count()).toBe(3);
@@ -43,7 +36,7 @@ describe("a notebook's earlier states", again, () => {
     await page.getByRole("button", { name: "Undo last change" }).click();
     await area(page, "24");
     expect(await field(page, "deep", "bench.md").inputValue()).toBe("2 ft");
-    await act(page, "Earlier states");
+    await choose(page, "Earlier states");
     await pane(page).getByText("Before another state was brought back").waitFor();
     await page.context().close();
   });
@@ -52,7 +45,7 @@ describe("a notebook's earlier states", again, () => {
     const page = await withHistory();
     await page.getByRole("button", { name: "Put everything back" }).click();
     await area(page, "8");
-    await act(page, "Earlier states");
+    await choose(page, "Earlier states");
     const first = pane(page).locator(".states > li").first();
     await first.getByText("Before everything was put back").waitFor();
     await first.getByRole("button", { name: /Look at/ }).click();
@@ -68,7 +61,7 @@ describe("a notebook's earlier states", again, () => {
     await openCell(page, "twice");
     await write(page, "twice", "side * 3");
     await own(page, "total").locator(".n", { hasText: "32" }).first().waitFor();
-    await act(page, "Earlier states");
+    await choose(page, "Earlier states");
     const first = pane(page).locator(".states > li").first();
     await first.getByText("formula of Two sides").waitFor();
     await first.getByRole("button", { name: /Look at/ }).click();
@@ -96,7 +89,7 @@ describe("a notebook's earlier states", again, () => {
     const read = () => page.evaluate(() => (window as unknown as { read: string[] }).read);
     expect(await read()).toContain("entered:bench.md");
     expect((await read()).filter((key) => key.startsWith("state"))).toEqual([]);
-    await act(page, "Earlier states");
+    await choose(page, "Earlier states");
     await pane(page).locator(".states > li").nth(2).waitFor();
     expect((await read()).filter((key) => key.startsWith("state"))).toHaveLength(4);
     await page.context().close();
@@ -108,17 +101,13 @@ describe("a notebook's earlier states", again, () => {
     ["dark", { viewport: { width: 1024, height: 800 }, colorScheme: "dark" as const }],
   ])("can be used by everyone: %s", async (_, options) => {
     const page = await withHistory({ reducedMotion: "reduce", ...options });
-    await act(page, "Earlier states");
+    await choose(page, "Earlier states");
     await pane(page)
       .getByRole("button", { name: /Look at/ })
       .first()
       .click();
     await pane(page).getByRole("button", { name: "Bring this back" }).waitFor();
-    await page.evaluate(axeSource);
-    const found = await page.evaluate(() => (window as unknown as AxeWindow).axe.run());
-    expect(found.violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual(
-      [],
-    );
+    expect(await violations(page)).toEqual([]);
     const sideways = await pane(page).evaluate((one) => one.scrollWidth - one.clientWidth);
     expect(sideways).toBe(0);
     await page.keyboard.press("Escape");
@@ -129,7 +118,7 @@ describe("a notebook's earlier states", again, () => {
   it("says that there are none yet", async () => {
     const page = await site.page({ notebooks });
     await openNotebook(page, site, "bench.md");
-    await act(page, "Earlier states");
+    await choose(page, "Earlier states");
     await pane(page).getByText("There is none yet").waitFor();
     await page.context().close();
   });

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { formula, openCell, openOwn, own, sums, toWriting, write } from "./editing.ts";
-import { again, answer, field, openNotebook, useSite } from "./harness.ts";
+import { again, answer, choose, field, openNotebook, useSite } from "./harness.ts";
 import { diary, keptUnder } from "./kept.ts";
 
 const site = useSite();
@@ -25,8 +25,7 @@ const kept = async (page: Page) =>
 
 /** The pane of earlier states, with the first of them opened. */
 async function firstState(page: Page) {
-  await page.locator("details.acts > summary").click();
-  await page.locator("details.acts").getByRole("button", { name: "Earlier states" }).click();
+  await choose(page, "Earlier states");
   const first = page
     .getByRole("dialog", { name: "Earlier states" })
     .locator(".states > li")

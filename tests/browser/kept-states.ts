@@ -18,12 +18,6 @@ long * deep
 \`\`\`
 `;
 
-/** Opens the menu of the notebook and chooses an act. */
-export async function act(page: Page, words: string): Promise<void> {
-  await page.locator("details.acts > summary").click();
-  await page.locator("details.acts").getByRole("button", { name: words }).click();
-}
-
 /** Enters a text as if more than the pause had gone by since the last. */
 async function enterLater(page: Page, name: string, text: string): Promise<void> {
   await page.clock.fastForward(20_000);

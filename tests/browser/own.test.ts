@@ -3,58 +3,18 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { again, answer, cell, field, openNotebook, settled, useSite } from "./harness.ts";
+import { again, answer, cell, choose, field, openNotebook, settled, useSite } from "./harness.ts";
+import { paths } from "./paths.ts";
 
 const site = useSite();
-
-const notebooks = {
-  "path.md": `# Paths
-
-Between the beds run \`fig pathLength\` of path.
-
-\`\`\`uses store.md
-chips
-\`\`\`
-
-\`\`\`js cell width "Width of the paths"
-lengthEntry("2 ft", { min: "1 ft" })
-\`\`\`
-
-\`\`\`js cell pathLength "Length"
-lengthEntry("100 ft")
-\`\`\`
-
-\`\`\`js cell area pinned "Area"
-width * pathLength
-\`\`\`
-
-\`\`\`js cell rows pinned "Rows of chips"
-chips.rows.length
-\`\`\`
-`,
-  "store.md": `# Store
-
-\`\`\`csv table chips "Chips"
-kind,price
-bark,4
-oak,6
-\`\`\`
-`,
-};
 
 const open = async (page: Page, file: string) => {
   await openNotebook(page, site, file);
   await settled(page);
 };
 
-/** Opens the menu of the notebook and chooses an act. */
-async function act(page: Page, words: string): Promise<void> {
-  await page.locator("details.acts > summary").click();
-  await page.locator("details.acts").getByRole("button", { name: words, exact: true }).click();
-}
-
 async function makeMine(page: Page, title: string): Promise<void> {
-  await act(page, "Make it mine");
+  await choose(page, "Make it mine");
   const pane = page.getByRole("dialog", { name: "Make it mine" });
   await pane.getByLabel("What is it called?").fill(title);
   await pane.getByRole("button", { name: "Make it mine" }).click();
@@ -64,7 +24,7 @@ async function makeMine(page: Page, title: string): Promise<void> {
 
 describe("a notebook of one's own", again, () => {
   it("is a copy with what was entered, on the shelf beside the shipped one, and can be put away", async () => {
-    const page = await site.page({ notebooks });
+    const page = await site.page({ notebooks: paths });
     await open(page, "path.md");
     await field(page, "width", "path.md").fill("3 ft");
     await answer(page, "area").filter({ hasText: "300" }).waitFor();
@@ -81,20 +41,46 @@ describe("a notebook of one's own", again, () => {
     await mine.locator(".last b", { hasText: "400" }).waitFor();
     await mine.getByRole("link").click();
     await settled(page);
-    await act(page, "Put it away");
+    await choose(page, "Put it away");
     await page.getByRole("dialog").getByRole("button", { name: "Put it away" }).click();
     await page.locator("h1", { hasText: "The shelf" }).waitFor();
     expect(await mine.count()).toBe(0);
     await page.context().close();
   });
 
+  it("stands in for the shipped one where that is wanted, under the name it is given", async () => {
+    const page = await site.page();
+    await openNotebook(page, site, "garden.md");
+    await choose(page, "Make it mine");
+    const pane = page.getByRole("dialog", { name: "Make it mine" });
+    await pane.getByLabel("What is it called?").fill("Behind the school");
+    await pane.getByLabel(/Wherever another notebook takes from this one/).check();
+    await pane.getByRole("button", { name: "Make it mine" }).click();
+    await page.locator("h1", { hasText: "Behind the school" }).waitFor();
+    await page.goto(`${site.address}?notebook=rebuild.md`);
+    await page.locator(".uses a", { hasText: "Behind the school" }).waitFor();
+    await page.context().close();
+  });
+
+  it("says why a file is no notebook, and takes nothing in", async () => {
+    const page = await site.page();
+    await page.goto(site.address);
+    const chooser = page.waitForEvent("filechooser");
+    await page.getByRole("button", { name: "Open a file" }).click();
+    const latin1 = Buffer.from("# Caf\xe9\n", "latin1");
+    await (await chooser).setFiles({ name: "cafe.md", mimeType: "text/markdown", buffer: latin1 });
+    await page.getByRole("alert").filter({ hasText: "not UTF-8 text" }).waitFor();
+    expect(await page.locator(".books li", { hasText: "Caf" }).count()).toBe(0);
+    await page.context().close();
+  });
+
   it("saved as a file and opened elsewhere it gives the same answers", async () => {
-    const page = await site.page({ notebooks });
+    const page = await site.page({ notebooks: paths });
     await open(page, "path.md");
     await field(page, "width", "path.md").fill("2 1/2 ft");
     await answer(page, "area").filter({ hasText: "250" }).waitFor();
     const download = page.waitForEvent("download");
-    await act(page, "Save as a file");
+    await choose(page, "Save as a file");
     const saved = readFileSync(await (await download).path(), "utf8");
     const path = join(tmpdir(), `bedwright-own-${process.pid}.md`);
     // Whoever opens it elsewhere has another store.
@@ -102,7 +88,7 @@ describe("a notebook of one's own", again, () => {
     await page.context().close();
 
     const other = await site.page({
-      notebooks: { "store.md": notebooks["store.md"].replace("oak,6\n", "") },
+      notebooks: { "store.md": paths["store.md"].replace("oak,6\n", "") },
     });
     await other.goto(site.address);
     const chooser = other.waitForEvent("filechooser");
@@ -132,7 +118,7 @@ describe("a notebook of one's own", again, () => {
 
 describe("the room", again, () => {
   it("shows one thing at a time, large, with live entries; the arrow keys go on, Escape leaves", async () => {
-    const page = await site.page({ notebooks, viewport: { width: 1280, height: 720 } });
+    const page = await site.page({ notebooks: paths, viewport: { width: 1280, height: 720 } });
     await open(page, "path.md");
     await page.getByRole("radio", { name: "Room" }).check({ force: true });
     const place = page.locator(".wall .place");

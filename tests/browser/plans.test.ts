@@ -4,8 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { again, answer, cell, field, settled, useSite } from "./harness.ts";
-import { enter, heads, keep, menu, openSheet, openShop, row, violations } from "./shop.ts";
+import { again, answer, cell, choose, field, settled, useSite } from "./harness.ts";
+import { enter, heads, keep, openSheet, openShop, row } from "./shop.ts";
+import { violations } from "./violations.ts";
 
 const site = useSite();
 
@@ -29,7 +30,7 @@ describe("keeping a plan", again, () => {
   it("offers the next name, refuses one that is taken in words, and keeps what was typed", async () => {
     const page = await openShop(site);
     await keep(page);
-    await menu(page, "Keep as a plan");
+    await choose(page, "Keep as a plan");
     const pane = page.getByRole("dialog", { name: "Keep as a plan" });
     const name = pane.getByLabel("Its name");
     expect(await name.inputValue()).toBe("Plan B");

@@ -1,32 +1,9 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { again, openNotebook, settled, useSite } from "./harness.ts";
+import { again, choose, openNotebook, settled, useSite } from "./harness.ts";
+import { violations } from "./violations.ts";
 
 const site = useSite();
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
-
-/** What axe finds, a line each. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      readonly axe: {
-        run(options: object): Promise<{
-          violations: { id: string; nodes: { html: string; failureSummary?: string }[] }[];
-        }>;
-      };
-    };
-    const found = await axe.run({});
-    return found.violations.flatMap(({ id, nodes }) =>
-      nodes.map(
-        ({ html, failureSummary = "" }) => `${id}: ${html.slice(0, 160)} ${failureSummary}`,
-      ),
-    );
-  });
-}
-
 async function open(page: Page, rest = ""): Promise<void> {
   await page.goto(`${site.address}?reference${rest}`);
   await page.locator(".refbody > *").first().waitFor();
@@ -152,8 +129,7 @@ describe("the reference", again, () => {
     await page.keyboard.press("Escape");
     await pane.waitFor({ state: "detached" });
     expect(await link.evaluate((one) => one === document.activeElement)).toBe(true);
-    await page.locator("details.acts > summary").click();
-    await page.locator("details.acts").getByRole("button", { name: "Reference" }).click();
+    await choose(page, "Reference");
     await pane.locator(".namelist").first().waitFor();
     expect(page.url()).toContain("notebook=one-bed.md");
     await page.context().close();

@@ -1,10 +1,14 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { answer, field, openNotebook, type PageOptions, type Site, settled } from "./harness.ts";
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core"), "utf8");
+import {
+  answer,
+  choose,
+  field,
+  openNotebook,
+  type PageOptions,
+  type Site,
+  settled,
+} from "./harness.ts";
 
 /** 1.1 x (4 boards at $20 + 6 bags at $5) = $121; what stands in it is easily worked out by hand. */
 export const shop = `# Shop
@@ -66,39 +70,18 @@ export async function enter(page: Page, name: string, text: string, pay: string)
   await expect.poll(() => answer(page, "pay").textContent()).toBe(pay);
 }
 
-/** Chooses from the notebook's menu. */
-export async function menu(page: Page, words: string): Promise<void> {
-  await page.locator("details.acts > summary").click();
-  await page.locator("details.acts").getByRole("button", { name: words }).click();
-}
-
 /** Keeps what is entered, under the name that is offered or another. */
 export async function keep(page: Page, name?: string): Promise<void> {
-  await menu(page, "Keep as a plan");
+  await choose(page, "Keep as a plan");
   const pane = page.getByRole("dialog", { name: "Keep as a plan" });
   if (name !== undefined) await pane.getByLabel("Its name").fill(name);
   await pane.getByRole("button", { name: "Keep", exact: true }).click();
   await pane.getByRole("button", { name: "Back to the notebook" }).click();
 }
 
-/** What axe finds, a line each. */
-export async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  const { violations: found } = await page.evaluate(() =>
-    (
-      window as unknown as {
-        axe: {
-          run(o: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-        };
-      }
-    ).axe.run({}),
-  );
-  return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
-}
-
 /** Opens the sheet of plans and waits until all are worked out. */
 export async function openSheet(page: Page): Promise<void> {
-  await menu(page, "Plans side by side");
+  await choose(page, "Plans side by side");
   await page.getByRole("heading", { name: "Plans side by side", level: 1 }).waitFor();
   await allWorkedOut(page);
 }

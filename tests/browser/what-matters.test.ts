@@ -1,7 +1,8 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { again, useSite } from "./harness.ts";
-import { enter, menu, openShop, violations } from "./shop.ts";
+import { again, choose, useSite } from "./harness.ts";
+import { enter, openShop } from "./shop.ts";
+import { violations } from "./violations.ts";
 
 const site = useSite();
 
@@ -11,7 +12,7 @@ describe("what matters most", again, () => {
 
   it("orders the entries by how far they move the answer, worked by hand", async () => {
     const page = await openShop(site);
-    await menu(page, "What matters most");
+    await choose(page, "What matters most");
     await page.getByText("All 10 are tried.", { exact: true }).first().waitFor();
     // Of $121: boards 3 to 5 move it by $44, a board's price by $35.20, bags 5 to 7 by $11 (4.8 is
     // no count), a bag's price by $13.20, the tax by $4.40.
@@ -29,7 +30,7 @@ describe("what matters most", again, () => {
 
   it("takes the reader's own bounds, refuses in words, and follows what is entered", async () => {
     const page = await openShop(site);
-    await menu(page, "What matters most");
+    await choose(page, "What matters most");
     await page.getByText("All 10 are tried.", { exact: true }).first().waitFor();
     await page.getByLabel("Tax, high").fill("60 %");
     await page.getByLabel("Tax, high").press("Enter");
@@ -42,7 +43,7 @@ describe("what matters most", again, () => {
     expect(await page.getByLabel("Boards, high").inputValue()).toBe("lots");
     await page.getByRole("button", { name: "Back to the notebook" }).click();
     await enter(page, "bags", "0", "$88.00");
-    await menu(page, "What matters most");
+    await choose(page, "What matters most");
     await expect.poll(() => order(page), { timeout: 20_000 }).not.toContain("A bag");
     await page.context().close();
   }, 60_000);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { openBook } from "../../../notebooks/engine/page/book.ts";
+import { openBook, wordsNamed } from "../../../notebooks/engine/page/book.ts";
 import { GatheredProblems } from "../../../notebooks/engine/page/problem-places.ts";
 import type { CellState } from "../../../notebooks/engine/types/index.ts";
 
@@ -77,8 +77,7 @@ describe("an open notebook", () => {
     const read = await book();
     expect(read.title("garden.md#beds")).toBe("Beds");
     expect(read.pinned()).toEqual(["rebuild.md#total"]);
-    expect(read.names("aq")).toBe(true);
-    expect(read.names("Plot")).toBe(false);
+    expect(wordsNamed(["aq", "Plot"], read.documents)).toEqual(["aq"]);
   });
 
   it("is none where there is no such file", async () => {
