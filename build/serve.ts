@@ -2,7 +2,8 @@ import { createReadStream, existsSync, statSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import { extname, join, normalize } from "node:path";
 
-const types: Readonly<Record<string, string>> = {
+/** What browsers are told of a file, by the end of its name. */
+export const contentTypes: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
   ".css": "text/css; charset=utf-8",
@@ -28,7 +29,9 @@ export async function serveFolder(
       response.writeHead(404, { "content-type": "text/plain" }).end("not found");
       return;
     }
-    response.writeHead(200, { "content-type": types[extname(file)] ?? "application/octet-stream" });
+    response.writeHead(200, {
+      "content-type": contentTypes[extname(file)] ?? "application/octet-stream",
+    });
     // A file that goes away while it is sent ends its own answer, not the server.
     createReadStream(file)
       .on("error", () => response.destroy())

@@ -91,9 +91,8 @@ async function planGroup(
 
 /**
  * Says which boards to buy and how to cut each, at the least cost: boards bought from the stock
- * given, kept boards (yard `null`) free. Each section and timber is planned for itself. All cutting
- * patterns are listed and the solver chooses among them, which proves the plan cheapest; with very
- * many different lengths it gives a plan and how far at most it is above the cheapest.
+ * given, kept boards (yard `null`) free. Each section and timber is planned for itself. The plan says
+ * that none is cheaper where that is proven, else how far at most it is above the cheapest.
  *
  * Kerf: n pieces lie on a board when their lengths and n - 1 cuts do. A piece is cut short, by
  * `shortfall` at most, only in a plan that costs less than any plan with whole pieces; like pieces of

@@ -25,12 +25,14 @@ const flags = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-com
  */
 async function listening(
   run: string,
+  serviceWorkers: "allow" | "block",
   act: (context: BrowserContext, listeners: ReadonlyMap<string, Listener>) => Promise<Said>,
 ): Promise<ReadonlyMap<string, readonly Heard[]>> {
   const listeners = await listenFor(probes.map(({ name }) => name));
   const profile = mkdtempSync(join(tmpdir(), "ways-out-"));
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: needChromium(),
+    serviceWorkers,
     // Given by default, this would keep the browser from its network.
     ignoreDefaultArgs: ["--disable-background-networking"],
     args: [...flags, ...netLogFlags(log(run))],
@@ -79,7 +81,7 @@ afterAll(() => server.close());
 
 describe("with the walls taken down", () => {
   it("nearly every way out is heard", async () => {
-    control = await listening("control", async (context, listeners) => {
+    control = await listening("control", "allow", async (context, listeners) => {
       server.files.set("control.html", controlPage(probes, aimsOf(listeners)));
       server.files.set("service.js", "/* nothing */");
       server.files.set("blank.html", "<!doctype html><title>Blank</title><body>");
@@ -104,43 +106,75 @@ describe("with the walls taken down", () => {
   }, 90_000);
 });
 
+/** Waits until a service worker answers for the site, which then sandboxes the closed frame itself. */
+async function underServiceWorker(page: Page): Promise<void> {
+  await page.goto(`${server.address}?notebook=one-bed.md`);
+  await page.evaluate("navigator.serviceWorker.ready.then(() => undefined)");
+  await page.reload();
+  await page.waitForFunction("navigator.serviceWorker.controller !== null");
+}
+
+const arrangements = [
+  ["the frame sandboxed by its page", "block"],
+  ["the frame sandboxed by the answer of the service worker, as without a network", "allow"],
+] as const;
+
+/** What was heard in all arrangements. */
+const heardUp = new Map<string, readonly Heard[]>();
+
 describe("with the walls up", () => {
-  it("nothing is heard, and the page is as it was", async () => {
-    const watch = new Watch(server);
-    const walled = await listening("walled", async (context, listeners) => {
-      const aims = aimsOf(listeners);
-      const page = await watch.page(context);
-      await watch.plantCanary(page);
-      const got = new Set<string>();
-      for (const part of ["Cells", "Drawings", "Prose"] as const) {
-        const some = probes.filter((probe) => probe.part === part);
-        const file = `way-${part.toLowerCase()}.md`;
-        server.files.set(`notebooks/${file}`, notebookOf(some, aims));
-        await watch.open(page, file);
-        await watch.whole(page, file);
-        // Each was really tried: none was refused before it ran.
-        expect(await page.locator(".cell[data-kind=error]").allTextContents()).toEqual([]);
-        for (const name of await gotIn(page, some)) got.add(name);
-        if (part !== "Cells") await useByHand(page, part === "Prose" ? "main p" : ".drawn");
-        await page.waitForTimeout(1_000);
-        await watch.whole(page, file);
-      }
-      const taken = (await page.evaluate("window.taken")) as string[];
-      await watch.canaryIsThere(page);
-      // What was begun must not go on after the notebook was left.
-      await page.waitForTimeout(500);
-      return { taken: new Set(taken), got };
-    });
+  it.each(arrangements)(
+    "nothing is heard, and the page is as it was: %s",
+    async (_, serviceWorkers) => {
+      const watch = new Watch(server);
+      const walled = await listening("walled", serviceWorkers, async (context, listeners) => {
+        const aims = aimsOf(listeners);
+        const page = await watch.page(context);
+        if (serviceWorkers === "allow") await underServiceWorker(page);
+        await watch.plantCanary(page);
+        const got = new Set<string>();
+        for (const part of ["Cells", "Drawings", "Prose"] as const) {
+          const some = probes.filter((probe) => probe.part === part);
+          const file = `way-${part.toLowerCase()}.md`;
+          server.files.set(`notebooks/${file}`, notebookOf(some, aims));
+          await watch.open(page, file);
+          const frame = page.locator("iframe");
+          const sealed = (await frame.getAttribute("src"))?.includes("sealed") ?? false;
+          expect(sealed).toBe(serviceWorkers === "allow");
+          expect(await frame.getAttribute("sandbox")).toBe(sealed ? null : "allow-scripts");
+          await watch.whole(page, file);
+          // Each was really tried: none was refused before it ran.
+          expect(await page.locator(".cell[data-kind=error]").allTextContents()).toEqual([]);
+          for (const name of await gotIn(page, some)) got.add(name);
+          if (part !== "Cells") await useByHand(page, part === "Prose" ? "main p" : ".drawn");
+          await page.waitForTimeout(1_000);
+          await watch.whole(page, file);
+        }
+        const taken = (await page.evaluate("window.taken")) as string[];
+        await watch.canaryIsThere(page);
+        // What was begun must not go on after the notebook was left.
+        await page.waitForTimeout(500);
+        return { taken: new Set(taken), got };
+      });
+      for (const [name, heard] of walled)
+        heardUp.set(name, [...new Set([...(heardUp.get(name) ?? []), ...heard])].sort());
+      expect([...walled].filter(([, heard]) => heard.length > 0)).toEqual([]);
+      expect(watch.odd).toEqual([]);
+    },
+    90_000,
+  );
+
+  it("is written down beside what is heard with them down", () => {
     const runs = Object.fromEntries(
       probes.map(({ name }) => [
         name,
-        { control: control?.get(name) ?? [], walled: walled.get(name) ?? [] },
+        { control: control?.get(name) ?? [], walled: heardUp.get(name) ?? [] },
       ]),
     );
-    console.log(keepRuns("Chromium", runs, probes));
-    expect([...walled].filter(([, heard]) => heard.length > 0)).toEqual([]);
-    expect(watch.odd).toEqual([]);
-  }, 90_000);
+    const words = keepRuns("Chromium", runs, probes);
+    console.log(words);
+    expect(words).toContain(`${probes.length} ways out were tried`);
+  });
 });
 
 /** The probes whose cells say that they got something. */

@@ -43,7 +43,7 @@ export function shelf({ own, shipped, today, newNotebook, openFile, more }: Shel
   const words =
     "Each notebook works one thing out. They share the garden’s tables: what you change in one is changed in all.";
   const mine =
-    own.length === 0 ? [] : [el("h2", {}, "Yours"), list(own), el("h2", {}, "Come with Bedwright")];
+    own.length === 0 ? [] : [el("h2", {}, "Yours"), list(own), el("h2", {}, "Bedwright’s own")];
   const element = el(
     "main",
     { id: "page", class: "shelf", tabindex: -1 },

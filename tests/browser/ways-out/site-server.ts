@@ -2,16 +2,7 @@ import { existsSync, readFileSync, statSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import { extname, join, normalize } from "node:path";
 import { out } from "../../../build/root.ts";
-
-const types: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-  ".json": "application/json",
-  ".md": "text/markdown; charset=utf-8",
-  ".woff2": "font/woff2",
-  ".wasm": "application/wasm",
-};
+import { contentTypes } from "../../../build/serve.ts";
 
 /** The built site with files of the test's own beside and in place of its files. */
 export class SiteServer {
@@ -39,7 +30,8 @@ export class SiteServer {
         return;
       }
       const body = this.files.get(path) ?? ofSite(path === "" ? "index.html" : path);
-      const type = types[extname(path === "" ? "index.html" : path)] ?? "application/octet-stream";
+      const type =
+        contentTypes[extname(path === "" ? "index.html" : path)] ?? "application/octet-stream";
       if (body === undefined) response.writeHead(404).end("not found");
       else response.writeHead(200, { "content-type": type, "cache-control": "no-store" }).end(body);
     });
