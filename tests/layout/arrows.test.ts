@@ -16,10 +16,35 @@ const rules: Readonly<Record<string, Allowed>> = {
   "lib/table": { parts: ["lib/check", "lib/measure"], packages: [] },
   "lib/safety": { parts: ["lib/check", "lib/measure"], packages: [] },
   "lib/cutting": { parts: [], packages: [] },
+  "lib/chance": { parts: ["lib/check", "lib/measure"], packages: [] },
+  "lib/climate": { parts: ["lib/check", "lib/measure"], packages: [] },
+  "lib/decay": { parts: ["lib/check", "lib/measure", "lib/climate"], packages: [] },
   ...Object.fromEntries(
-    ["lumber", "fasteners", "liner", "soil", "compost", "mulch"].map((trade) => [
+    ["lumber", "fasteners", "liner"].map((trade) => [
       `lib/${trade}`,
       { parts: ["lib/check", "lib/measure", "lib/table", "lib/safety"], packages: [] },
+    ]),
+  ),
+  ...Object.fromEntries(
+    [
+      ["soil", []],
+      ["compost", ["lib/soil"]],
+      ["mulch", ["lib/soil"]],
+    ].map(([trade, above]) => [
+      `lib/${trade}`,
+      {
+        parts: [
+          "lib/check",
+          "lib/measure",
+          "lib/table",
+          "lib/safety",
+          "lib/chance",
+          "lib/climate",
+          "lib/decay",
+          ...(above ?? []),
+        ],
+        packages: [],
+      },
     ]),
   ),
   // How boards are cut is worked out in plain numbers below.

@@ -1,4 +1,4 @@
-/** What a link holds, read and known to be whole. Texts in it are as foreign as any typed text. */
+/** What a link holds, once it is known to be whole. Its texts are believed no more than a stranger’s typing. */
 export interface LinkRecord {
   /** The notebook's file name. */
   readonly file: string;
