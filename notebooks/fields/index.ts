@@ -15,4 +15,5 @@ export {
   volumeEntry,
 } from "./quantity-entries.ts";
 export type { QuantityEntryOptions } from "./quantity-entry.ts";
+export { type OfferedField, type RowsFor, rowsFor } from "./rows-for.ts";
 export { dateEntry, type SectionEntryOptions, sectionEntry, textEntry } from "./text-entries.ts";

@@ -69,6 +69,14 @@ function linesOf(shown: Shown): readonly string[] {
         columns: shown.columns,
         rows: shown.rows.map((row) => row.map(({ text }) => text)),
       });
+    case "rows-for":
+      return [
+        `rows for the table ${shown.table}:`,
+        ...tableLines({
+          columns: shown.columns.map((key) => ({ key, title: key, unit: "", align: "left" })),
+          rows: shown.rows,
+        }),
+      ];
     case "table-text":
       return tableLines({
         columns: shown.columns.map((key) => ({ key, title: key, unit: "", align: "left" })),

@@ -7,6 +7,7 @@ import { el, idFrom } from "./dom.ts";
 import { EditableTable } from "./editable-table.ts";
 import { EntryRow } from "./entry-row.ts";
 import { errorView } from "./error-view.ts";
+import { OfferView } from "./offer-view.ts";
 import { ProgressView } from "./progress-view.ts";
 import { ResultRow } from "./result-row.ts";
 import { ShownView } from "./shown-view.ts";
@@ -113,7 +114,9 @@ export class CellSlot implements CellView {
     else if (state.error) {
       this.showError(state, outline);
       return;
-    } else if (state.shown && isRow(state.shown))
+    } else if (state.shown?.kind === "rows-for")
+      this.become("offer", () => new OfferView(id, context));
+    else if (state.shown && isRow(state.shown))
       this.become("result", () => new ResultRow(id, context));
     else this.become("parts", () => this.partsView());
     this.inner?.update(state, outline);

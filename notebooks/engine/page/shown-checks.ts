@@ -68,6 +68,11 @@ export const shown: Check = nested(12, (inner) =>
     list: record({ items: list(inner, 5_000), more: finite }),
     drawing: record({ drawing }),
     cautions: record({ cautions }),
+    "rows-for": record({
+      table: short,
+      columns: list(short, 50),
+      rows: list(list(long, 50), 1_000),
+    }),
     "table-text": record({
       columns: list(short, 200),
       rows: list(list(long, 200)),

@@ -1,4 +1,4 @@
-import type { Shown, ShownCaution } from "../types/index.ts";
+import type { Shown, ShownCaution, TableText } from "../types/index.ts";
 import { cautionView } from "./caution-view.ts";
 import { el } from "./dom.ts";
 import { DrawingView } from "./drawing-view.ts";
@@ -54,6 +54,7 @@ function partsOf(shown: Shown, title: string, sources: Sources): HTMLElement[] {
       return [textRow(title, shown.text)];
     case "table":
       return [tablePart(shown, title)];
+    case "rows-for":
     case "table-text":
       return [tablePart(plainTable(shown), title)];
     case "record":
@@ -140,7 +141,7 @@ function cautionParts(cautions: readonly ShownCaution[], sources: Sources): HTML
 }
 
 /** A table of texts that is a result, not an entry. */
-function plainTable({ columns, rows }: Extract<Shown, { readonly kind: "table-text" }>) {
+export function plainTable({ columns, rows }: Pick<TableText, "columns" | "rows">) {
   return {
     kind: "table" as const,
     columns: columns.map((title) => ({ key: title, title, unit: "", align: "left" as const })),

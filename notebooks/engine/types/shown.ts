@@ -67,6 +67,14 @@ export type Shown =
   | { readonly kind: "drawing"; readonly drawing: ShownDrawing }
   | { readonly kind: "cautions"; readonly cautions: readonly ShownCaution[] }
   | {
+      /** Rows that the reader may add to a table of theirs, by a button of the page. */
+      readonly kind: "rows-for";
+      /** The table's name, as formulas of the cell's document have it. */
+      readonly table: string;
+      readonly columns: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+    }
+  | {
       readonly kind: "table-text";
       readonly columns: readonly string[];
       readonly rows: readonly (readonly string[])[];

@@ -47,6 +47,7 @@ function jsonObject(value: object, place: Place): unknown {
   if (isA(value, Error)) return plainText(value);
   if (isA(value, Set)) return list([...value]);
   if (isA(value, Map)) return fields([...value], place);
+  if (property(value, "kind") === "rows-for" && isTextTable(value)) return textRows(value);
   const rows = readingRows(value) ?? frameRows(value);
   if (rows !== undefined) return list(rows);
   if (property(value, "nodeType") === 1) return "a drawing";
@@ -71,8 +72,14 @@ function fields(pairs: readonly (readonly [unknown, unknown])[], place: Place): 
   return Object.fromEntries(kept);
 }
 
+type TextTable = Pick<TableText, "columns" | "rows">;
+
+function isTextTable(value: object): value is TextTable {
+  return isList(property(value, "columns")) && isList(property(value, "rows"));
+}
+
 /** The rows of a table's text as objects keyed by the columns. */
-function textRows(table: TableText): unknown {
+function textRows(table: TextTable): unknown {
   return itemsOf(table.rows, longest).map((row) =>
     Object.fromEntries(
       table.columns.map((column, index) => [

@@ -4,6 +4,8 @@ export const limits = {
   /** A table's own text is edited where it is shown, so it is never cut short in practice. */
   tableTextRows: 10_000,
   tableTextColumns: 200,
+  offeredRows: 500,
+  offeredColumns: 50,
   columns: 40,
   items: 100,
   fields: 60,

@@ -72,7 +72,8 @@ function shownPart(value: unknown, place: Place): Shown {
 function shownObject(value: object, place: Place): Shown {
   const { host, units, size } = place;
   if (isList(value)) return shownList(value, place);
-  const whole = showTableText(value) ?? showDrawing(value) ?? showElement(value);
+  const whole =
+    showTableText(value) ?? showRowsFor(value) ?? showDrawing(value) ?? showElement(value);
   if (whole !== undefined) return whole;
   const rows = readingRows(value) ?? frameRows(value);
   if (rows !== undefined) {
@@ -120,6 +121,21 @@ export function frameRows(value: object): readonly unknown[] | undefined {
   if (typeof property(value, "columnNames") !== "function") return undefined;
   const rows = tried(() => (value as { objects(): unknown }).objects(), undefined);
   return isList(rows) ? rows : undefined;
+}
+
+/** Rows offered to a table, of texts through and through. */
+function showRowsFor(value: object): Shown | undefined {
+  const [table, columns, rows] = ["table", "columns", "rows"].map((key) => property(value, key));
+  if (property(value, "kind") !== "rows-for" || typeof table !== "string") return undefined;
+  if (!isList(columns) || !isList(rows)) return undefined;
+  const texts = (fields: readonly unknown[]) =>
+    itemsOf(fields, limits.offeredColumns).map((field) => capped(plainText(field), limits.text));
+  return {
+    kind: "rows-for",
+    table: capped(table, 300),
+    columns: texts(columns),
+    rows: itemsOf(rows, limits.offeredRows).map((row) => (isList(row) ? texts(row) : [])),
+  };
 }
 
 function showTableText(value: object): Shown | undefined {
