@@ -18,6 +18,8 @@ export {
 export { type Moisture, materialDensity } from "./material-density.ts";
 export type { Offer, OfferCost } from "./offer-cost.ts";
 export { type RoomForSoilOptions, roomForSoil } from "./room-for-soil.ts";
+export { type RottingPart, rottingBlend } from "./rotting-blend.ts";
+export type { RottingMaterial } from "./rotting-material.ts";
 export { settledVolume } from "./settled-volume.ts";
 export { type SettlingMaterial, settlingOrder } from "./settling-order.ts";
 export { type BlendPart, type SoilMaterial, soilBlend } from "./soil-blend.ts";

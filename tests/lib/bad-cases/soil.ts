@@ -56,6 +56,21 @@ const weights = {
 const weighed = record(weights);
 /** A material as the published table has it: how it settles and what it weighs. */
 export const soilMaterial = record({ ...settling, ...weights });
+/** The same with what of it is organic, and how fast that rots. */
+export const rottingMaterial = record({
+  ...settling,
+  ...weights,
+  organicLow: share(0.3),
+  organic: number(0.4, { zero: "contradiction" }),
+  organicHigh: number(0.6, { zero: "contradiction" }),
+  organicVolume: share(1),
+  porosity: share(0.8),
+  decayLow: share(0.1),
+  decay: number(0.2, { zero: "contradiction" }),
+  decayHigh: number(0.3, { zero: "contradiction" }),
+  organicSource: label("common practice"),
+  decaySource: label("common practice"),
+});
 
 const dug = record({
   soil: label("common earth"),
@@ -229,6 +244,11 @@ export const soilCases: FolderCases = {
   settlingOrder: {
     takes: { settled: volume("1 cu yd", fromNothing), material: settles },
     together: [sharesOutOfOrder],
+  },
+  rottingBlend: {
+    takes: {
+      parts: list([record({ material: rottingMaterial, share: number(2) })], { empty: "missing" }),
+    },
   },
   soilBlend: {
     takes: {
