@@ -1,4 +1,5 @@
 export * from "./buying/index.ts";
+export * from "./chance/index.ts";
 export * from "./check/index.ts";
 export * from "./compost/index.ts";
 export * from "./cost/index.ts";

@@ -12,6 +12,7 @@ export const groups = [
   { name: "garden", title: "A whole garden" },
   { name: "drawing", title: "Drawings" },
   { name: "entries", title: "Entries for the reader" },
+  { name: "chance", title: "Drawing uncertain figures" },
   { name: "table", title: "Tables" },
   { name: "measure", title: "Quantities, units and dates" },
   { name: "check", title: "Problems and cautions" },

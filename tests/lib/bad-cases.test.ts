@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import * as lib from "../../lib/index.ts";
 import { anythingGoes } from "./bad-cases/anything-goes.ts";
 import { buyingCases } from "./bad-cases/buying.ts";
+import { chanceCases } from "./bad-cases/chance.ts";
 import { compostCases } from "./bad-cases/compost.ts";
 import { costCases } from "./bad-cases/cost.ts";
 import { declaredArguments, untried } from "./bad-cases/declared.ts";
@@ -25,6 +26,7 @@ const folders: Readonly<Record<string, FolderCases>> = {
   check: checkCases,
   measure: { ...measureCases, ...operatorCases, ...quantityMaker, ...readerCases },
   buying: buyingCases,
+  chance: chanceCases,
   compost: compostCases,
   cost: costCases,
   drawing: drawingCases,
