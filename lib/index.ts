@@ -3,6 +3,7 @@ export * from "./chance/index.ts";
 export * from "./check/index.ts";
 export * from "./compost/index.ts";
 export * from "./cost/index.ts";
+export * from "./decay/index.ts";
 export * from "./drawing/index.ts";
 export * from "./fasteners/index.ts";
 export * from "./garden/index.ts";

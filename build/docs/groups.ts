@@ -7,6 +7,7 @@ export const groups = [
   { name: "liner", title: "Liner" },
   { name: "fasteners", title: "Screws, plates and sawn ends" },
   { name: "soil", title: "Soil and filling" },
+  { name: "decay", title: "How organic matter rots" },
   { name: "compost", title: "Compost" },
   { name: "mulch", title: "Mulch" },
   { name: "garden", title: "A whole garden" },

@@ -6,6 +6,7 @@ import { buyingCases } from "./bad-cases/buying.ts";
 import { chanceCases } from "./bad-cases/chance.ts";
 import { compostCases } from "./bad-cases/compost.ts";
 import { costCases } from "./bad-cases/cost.ts";
+import { decayCases } from "./bad-cases/decay.ts";
 import { declaredArguments, untried } from "./bad-cases/declared.ts";
 import { derivedCases } from "./bad-cases/derived.ts";
 import { drawingCases } from "./bad-cases/drawing.ts";
@@ -29,6 +30,7 @@ const folders: Readonly<Record<string, FolderCases>> = {
   chance: chanceCases,
   compost: compostCases,
   cost: costCases,
+  decay: decayCases,
   drawing: drawingCases,
   fasteners: fastenerCases,
   garden: gardenCases,
