@@ -45,12 +45,48 @@ export function quantileOfSorted(sorted: Float64Array, share: number): number {
   return low + (high - low) * (place - below);
 }
 
-/** For inner loops: sorts the values where they stand, and gives their band. */
+/** For inner loops: the band of some values, whose order is lost. Only what is asked for is put in its place. */
 export function bandOf(values: Float64Array): Band {
-  values.sort();
   return {
-    low: quantileOfSorted(values, 0.1),
-    likely: quantileOfSorted(values, 0.5),
-    high: quantileOfSorted(values, 0.9),
+    low: quantileHere(values, 0.1),
+    likely: quantileHere(values, 0.5),
+    high: quantileHere(values, 0.9),
   };
+}
+
+/** The same figure as `quantileOfSorted`, of values in any order. */
+function quantileHere(values: Float64Array, share: number): number {
+  const place = (values.length - 1) * share;
+  const below = Math.floor(place);
+  const low = putInPlace(values, below);
+  let high = low;
+  if (below + 1 < values.length && place > below) {
+    high = Number.POSITIVE_INFINITY;
+    // All after it are as great or greater: the least of them is the next.
+    for (let at = below + 1; at < values.length; at += 1) high = Math.min(high, values[at] ?? high);
+  }
+  return low + (high - low) * (place - below);
+}
+
+/** Hoare's selection: moves values until the one at a place is as if they were sorted. */
+function putInPlace(values: Float64Array, place: number): number {
+  let [from, to] = [0, values.length - 1];
+  while (from < to) {
+    const pivot = values[(from + to) >> 1] ?? 0;
+    let [i, j] = [from, to];
+    while (i <= j) {
+      while ((values[i] ?? 0) < pivot) i += 1;
+      while ((values[j] ?? 0) > pivot) j -= 1;
+      if (i > j) break;
+      const held = values[i] ?? 0;
+      values[i] = values[j] ?? 0;
+      values[j] = held;
+      i += 1;
+      j -= 1;
+    }
+    if (place <= j) to = j;
+    else if (place >= i) from = i;
+    else break;
+  }
+  return values[place] ?? Number.NaN;
 }

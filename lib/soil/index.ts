@@ -17,13 +17,24 @@ export {
 } from "./layered-fill.ts";
 export { type Moisture, materialDensity } from "./material-density.ts";
 export type { Offer, OfferCost } from "./offer-cost.ts";
+export { outsideFittedSoil } from "./outside-fitted-soil.ts";
 export { type RoomForSoilOptions, roomForSoil } from "./room-for-soil.ts";
 export { type RottingPart, rottingBlend } from "./rotting-blend.ts";
 export type { RottingMaterial } from "./rotting-material.ts";
 export { settledVolume } from "./settled-volume.ts";
 export { type SettlingMaterial, settlingOrder } from "./settling-order.ts";
 export { type BlendPart, type SoilMaterial, soilBlend } from "./soil-blend.ts";
+export type { SoilLayer } from "./soil-layer.ts";
 export { type SoilMass, soilMass, type WeighedMaterial } from "./soil-mass.ts";
+export {
+  type SoilMonth,
+  type SoilMonthWeather,
+  type SoilYear,
+  type SoilYears,
+  type SoilYearsOptions,
+  type SpringDressing,
+  soilYears,
+} from "./soil-years.ts";
 export { type SoilState, type SwellingSoil, type SwellOptions, swell } from "./swell.ts";
 export { type SwellByWeight, swellByWeight } from "./swell-by-weight.ts";
 export { type TotalFill, totalFill } from "./total-fill.ts";

@@ -10,8 +10,10 @@ import {
   name,
   number,
   price,
+  remark,
   type Sizes,
   volume,
+  yesNo,
 } from "./leaves.ts";
 import { but, list, record, variant } from "./shape.ts";
 import type { FolderCases } from "./walk.ts";
@@ -80,6 +82,22 @@ const dug = record({
 const many = (optional = true) => count(2, { optional });
 const depthNow = length("3 in", { ...fromNothing, optional: true });
 const wanted = length("10 in", fromNothing);
+
+// A spring has one of two depths: without it, it has neither.
+const eitherDepth = but(
+  length("1 in", { ...fromNothing, optional: true }),
+  variant("nothing", undefined, "contradiction"),
+);
+const when = {
+  month: count(4, { optional: true }),
+  from: count(1, { ...fromNothing, optional: true }),
+  until: count(2, { ...fromNothing, optional: true }),
+};
+const weatherMonth = record({
+  temperatureC: number(9, { zero: "fine", negative: "fine" }),
+  rainMm: number(60, fromNothing),
+  panMm: number(40, fromNothing),
+});
 
 const range = record({
   low: volume("1 cu yd", { ...fromNothing }),
@@ -253,6 +271,49 @@ export const soilCases: FolderCases = {
   soilBlend: {
     takes: {
       parts: list([record({ material: soilMaterial, share: number(2) })], { empty: "missing" }),
+    },
+  },
+  outsideFittedSoil: {
+    takes: { options: record({ because: remark("bed 3") }, { optional: true }) },
+  },
+  soilYears: {
+    takes: {
+      layers: list(
+        [
+          record({
+            material: rottingMaterial,
+            depth: length("9 in", fromNothing),
+            settled: yesNo(false, { optional: true }),
+            age: count(3, { ...fromNothing, optional: true }),
+            left: list([number(0.9, fromNothing)], { empty: "contradiction", optional: true }),
+          }),
+        ],
+        { empty: "missing" },
+      ),
+      options: record(
+        {
+          years: count(3, { optional: true }),
+          startMonth: count(4, { optional: true }),
+          seasonMonths: count(6, { optional: true }),
+          springs: list(
+            [
+              record({ material: rottingMaterial, depth: eitherDepth, ...when }),
+              record({ material: rottingMaterial, holds: eitherDepth, ...when }),
+            ],
+            { empty: "fine", optional: true },
+          ),
+          model: choice("simple", { optional: true }),
+          pace: number(1, { ...fromNothing, optional: true }),
+          weather: list(
+            Array.from({ length: 12 }, () => weatherMonth),
+            { empty: "missing", optional: true },
+          ),
+          clayPercent: number(20, { ...fromNothing, optional: true }),
+          draws: count(4, { ...fromNothing, optional: true }),
+          seed: count(4, { ...fromNothing, optional: true }),
+        },
+        { optional: true },
+      ),
     },
   },
   soilMass: {
