@@ -194,9 +194,20 @@ const density = sized("density", {
 const states = ["densityDry", "densityMoist", "densityWet"];
 const densities = states.flatMap((state) => [`${state}Low`, state, `${state}High`]);
 
-/** A row of the table of materials. */
+const partOfAll = perhaps(numbered({ min: 0, max: 1 }));
+const rate = perhaps(numbered({ min: 0, max: 5 }));
+
+/** A row of the table of materials; what of it is organic may be left out. */
 const material = once(
   fields({
+    organicLow: partOfAll,
+    organic: partOfAll,
+    organicHigh: partOfAll,
+    organicVolume: partOfAll,
+    porosity: partOfAll,
+    decayLow: rate,
+    decay: rate,
+    decayHigh: rate,
     material: named,
     settleLow: share,
     settleLikely: share,
