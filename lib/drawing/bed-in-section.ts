@@ -11,7 +11,7 @@ import type { Drawing } from "./tree.ts";
  * One bed in section, true to scale: boards end-on, layers with their names and depths, the liner
  * dashed, the wall, the free board and the width measured. The narrow form shows half the bed.
  *
- * @param bed outside `width`, `courses` of `section`, `layers` from the ground up, `liner`, `cap`
+ * @param bed outside `width`, `courses` of `section`, `layers` from the ground up, `liner`, `cap`, the former surface `was`
  * @param options `units` of the labels; `widths` it is drawn for, 200 to 2,000 px
  * @returns a drawing in a form for each width
  * @throws ProblemError where a size is no length above 0, a depth is below 0, or an option is not one of these
@@ -58,5 +58,6 @@ function inWords(
   if (freeM > 0.0005) parts.push(`${both(freeM)} free below the rim`);
   if (freeM < -0.0005) parts.push(`${both(-freeM)} heaped above the rim`);
   if (bed.liner === true) parts.push("the boards lined");
+  if (bed.was !== undefined) parts.push(`${bed.was.name} ${both(bed.was.depth.si)} deep`);
   return `${called(bed)}, ${bothLengths(bed.width, units)} wide, in section: wall ${both(wallM)} high; ${parts.join(", ")}.`;
 }

@@ -112,6 +112,12 @@ export function requireSectioned(bed: {
     inside(given, fields.section, [...path, "section"], checkFaces);
     if (cap !== null) inside(given, cap, [...path, "cap"], checkFaces);
     each(given, fields.layers, [...path, "layers"], checkLayer);
+    if (fields.was !== undefined)
+      inside(given, fields.was, [...path, "was"], (_, was, at) => {
+        given
+          .text(was.name, [...at, "name"])
+          .quantity(was.depth, "length", [...at, "depth"], depth);
+      });
   });
   const broken = given.problems.some(({ path }) => !path.includes("courses") && path.length < 4);
   if (!broken) given.unless(...wideEnough(bed));

@@ -28,6 +28,8 @@ export interface SectionedBed {
   readonly layers: readonly DrawnLayer[];
   /** Whether the boards are lined. Default: no. */
   readonly liner?: boolean;
+  /** Where the surface once was: its height above the ground, and when: "filled in April". */
+  readonly was?: { readonly name: string; readonly depth: Length };
 }
 
 /** What both forms of the sheet are drawn from. */
@@ -152,6 +154,27 @@ export function freeText(sheet: SectionSheet, long: boolean): string {
   const size = tapeLength(times(metre, Math.abs(sheet.freeM)), sheet.units);
   if (sheet.freeM < 0) return long ? `${size} above the rim` : `${size} heaped`;
   return long ? `${size} free below the rim` : `${size} free`;
+}
+
+/** The former surface: a line across at its height, with how far it has sunk since. */
+export function formerSurface(
+  { bed, wallM, freeM, units }: SectionSheet,
+  { ground, pxPerM, left, right }: { ground: number; pxPerM: number; left: number; right: number },
+): { readonly parts: readonly Tree[]; readonly leads: readonly Lead[] } {
+  if (bed.was === undefined) return { parts: [], leads: [] };
+  const y = ground - bed.was.depth.si * pxPerM;
+  // Nobody reads a sunken bed closer than an eighth of an inch.
+  const eighth = 0.003175;
+  const sunkM = Math.round((bed.was.depth.si - (wallM - freeM)) / eighth) * eighth;
+  const size = tapeLength(times(metre, Math.abs(sunkM)), units);
+  const text =
+    Math.abs(sunkM) < 0.0008
+      ? bed.was.name
+      : `${bed.was.name}, ${size} ${sunkM > 0 ? "higher" : "lower"}`;
+  return {
+    parts: [lines("former", [[left, y, right, y]])],
+    leads: [{ text, x: right - 4, y }],
+  };
 }
 
 export const labelPx = 14;

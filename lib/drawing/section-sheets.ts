@@ -6,6 +6,7 @@ import {
   drawnBand,
   drawnLeads,
   fits,
+  formerSurface,
   freeText,
   type Lead,
   labelPx,
@@ -21,14 +22,15 @@ const belowGround = 66;
 export function broadSection(sheet: SectionSheet, width: number): Tree {
   const { bed, wallM, units } = sheet;
   const side = 88;
-  const right =
-    40 + Math.max(...sheet.layers.map((layer) => textWidth(leadText(layer, units), labelPx)), 70);
+  const named = bed.was ? [`${bed.was.name}, 11 7⁄8″ higher`] : [];
+  const leadTexts = [...sheet.layers.map((layer) => leadText(layer, units)), ...named];
+  const right = 40 + Math.max(...leadTexts.map((text) => textWidth(text, labelPx)), 70);
   const reachM = bed.cap ? (bed.capReach?.si ?? 0.0254) : 0;
   const pxPerM = Math.min((width - side - right) / (bed.width.si + 2 * reachM), 300 / wallM);
   const outer = side + reachM * pxPerM;
   const far = outer + bed.width.si * pxPerM;
   const thick = bed.section.thickness.si * pxPerM;
-  const above = 18 + ((bed.cap?.thickness.si ?? 0) + Math.max(0, -sheet.freeM)) * pxPerM;
+  const above = 18 + ((bed.cap?.thickness.si ?? 0) + overRimM(sheet)) * pxPerM;
   const ground = above + wallM * pxPerM;
   const inside = { left: outer + thick, right: far - thick };
   const leads: Lead[] = [];
@@ -61,6 +63,8 @@ export function broadSection(sheet: SectionSheet, width: number): Tree {
     else leads.push({ text: freeText(sheet, false), x: inside.right - 4, y: above + rise / 2 });
   }
   if (bed.liner === true) leads.push({ text: "liner", x: far - thick / 2, y: ground + 3 });
+  const former = formerSurface(sheet, { ground, pxPerM, ...inside });
+  leads.push(...former.leads);
   const height = ground + belowGround;
   return picture("section", { width, height }, sheet.alternative, [
     box("earth", 0, ground, far + 22, belowGround),
@@ -69,6 +73,7 @@ export function broadSection(sheet: SectionSheet, width: number): Tree {
       [far, ground, far + 22, ground],
     ]),
     ...inner,
+    ...former.parts,
     ...wall(sheet, { x: outer, rim: above, pxPerM, inwards: 1 }),
     ...wall(sheet, { x: far, rim: above, pxPerM, inwards: -1 }),
     dimensionLine(outer - 14, above, outer - 14, ground),
@@ -80,6 +85,11 @@ export function broadSection(sheet: SectionSheet, width: number): Tree {
     ...widthMeasured(outer, far, ground + 36, bothLengths(bed.width, units)),
     ...drawnLeads(leads, { x: far + 32, top: 10 }),
   ]);
+}
+
+/** How far the fill, as it is or as it was, stands above the rim. */
+function overRimM({ freeM, wallM, bed }: SectionSheet): number {
+  return Math.max(0, -freeM, (bed.was?.depth.si ?? 0) - wallM);
 }
 
 function widthMeasured(from: number, to: number, y: number, text: string): readonly Tree[] {
@@ -102,8 +112,9 @@ export function narrowSection(sheet: SectionSheet, width: number): Tree {
   const wallText = tapeLength(times(metre, wallM), units);
   const side = textWidth(wallText, labelPx) + 30;
   const texts = sheet.layers.map((layer) => leadText(layer, units));
+  const named = bed.was ? [`${bed.was.name}, 7⁄8″ higher`] : [];
   const column = Math.max(
-    ...[...texts, freeText(sheet, false)].map((text) => textWidth(text, labelPx)),
+    ...[...texts, ...named, freeText(sheet, false)].map((text) => textWidth(text, labelPx)),
     60,
   );
   const pxPerM = Math.min(Math.max(120 / wallM, 200), 190 / wallM);
@@ -111,7 +122,7 @@ export function narrowSection(sheet: SectionSheet, width: number): Tree {
   const outer = side + reach;
   const cut = Math.min(outer + (bed.width.si / 2) * pxPerM, width - column - 26);
   const thick = bed.section.thickness.si * pxPerM;
-  const above = 16 + ((bed.cap?.thickness.si ?? 0) + Math.max(0, -sheet.freeM)) * pxPerM;
+  const above = 16 + ((bed.cap?.thickness.si ?? 0) + overRimM(sheet)) * pxPerM;
   const ground = above + wallM * pxPerM;
   const all = bands(sheet, ground, pxPerM);
   const leads: Lead[] = all.map((band) => ({
@@ -123,11 +134,14 @@ export function narrowSection(sheet: SectionSheet, width: number): Tree {
     leads.push({ text: freeText(sheet, false), x: cut + 2, y: above + (sheet.freeM * pxPerM) / 2 });
   }
   if (bed.liner === true) leads.push({ text: "liner", x: outer + thick / 2, y: ground + 3 });
+  const former = formerSurface(sheet, { ground, pxPerM, left: outer + thick, right: cut });
+  leads.push(...former.leads.map((lead) => ({ ...lead, x: cut + 2 })));
   const height = ground + belowGround;
   return picture("section", { width, height }, sheet.alternative, [
     box("earth", 0, ground, cut, belowGround),
     lines("ground-line", [[0, ground, outer, ground]]),
     ...all.flatMap((band) => drawnBand(band, outer + thick, cut)),
+    ...former.parts,
     ...wall(sheet, { x: outer, rim: above, pxPerM, inwards: 1 }),
     dimensionLine(outer - reach - 10, above, outer - reach - 10, ground),
     words("label", wallText, {

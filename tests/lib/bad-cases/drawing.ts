@@ -2,10 +2,12 @@ import { inch, money, times } from "../../../lib/index.ts";
 import {
   choice,
   count,
+  fixed,
   label,
   length,
   name,
   number,
+  quantityOf,
   remark,
   type Sizes,
   volume,
@@ -90,7 +92,79 @@ const amount = record({
   amount: but(volume("3 cu ft", fromNothing), variant("another dimension", times(inch, 3), "fine")),
 });
 
+const anySize = { zero: "fine", negative: "fine" } as const;
+const bandValue = (inches: number) =>
+  quantityOf(times(inches, inch), { ...anySize, zero: "fine", huge: "too-large" });
+// The least and the greatest of a range may be any number on their side of what is likely.
+const bandPoint = (at: number, zero: "fine" | "contradiction" = "fine") =>
+  record({
+    at: number(at, { zero, negative: at === 0 ? "fine" : "contradiction", huge: "too-large" }),
+    value: bandValue(8),
+  });
+
+// Out of order where the least is zero's or the greatest's like, and so on: each end has its own side.
+const end = (inches: number, sizes: Sizes) =>
+  quantityOf(times(inches, inch), { huge: "too-large", ...sizes });
+const rangedPoint = (at: number) =>
+  record({
+    at: fixed(at),
+    value: but(
+      record({
+        low: end(6, { zero: "fine", negative: "fine" }),
+        likely: end(8, { zero: "contradiction", negative: "contradiction" }),
+        high: end(9, { zero: "contradiction", negative: "contradiction" }),
+      }),
+      // A number alone is a value too, here without its unit.
+      variant("a number for a record", 12, "wrong-unit"),
+    ),
+  });
+
 export const drawingCases: FolderCases = {
+  bandsDrawing: {
+    takes: {
+      series: list(
+        [
+          record({
+            name: name("soil"),
+            points: list([bandPoint(0, "fine"), bandPoint(1), bandPoint(2, "contradiction")], {
+              empty: "missing",
+            }),
+            shape: choice("line", { optional: true }),
+          }),
+          record({
+            name: name("bark"),
+            points: list([rangedPoint(0), rangedPoint(1)], { empty: "missing" }),
+          }),
+        ],
+        { empty: "missing" },
+      ),
+      options: record(
+        {
+          ...options,
+          title: but(name("Depth"), variant("nothing", undefined, "fine")),
+          across: but(name("years"), variant("nothing", undefined, "fine")),
+          levels: list([record({ name: name("rim"), value: bandValue(9) })], {
+            empty: "fine",
+            optional: true,
+          }),
+          marked: number(1, { ...anySize, huge: "too-large", optional: true }),
+          percent: yesNo(false, { optional: true }),
+        },
+        { optional: true },
+      ),
+    },
+  },
+  yearColumns: {
+    takes: {
+      years: list([record({ year: name("2026"), parts: list([amount], { empty: "fine" }) })], {
+        empty: "missing",
+      }),
+      options: record(
+        { ...options, title: but(name("Bought"), variant("nothing", undefined, "fine")) },
+        { optional: true },
+      ),
+    },
+  },
   barsDrawing: {
     takes: {
       amounts: list([amount], { empty: "fine" }),
@@ -135,6 +209,10 @@ export const drawingCases: FolderCases = {
         capReach: length("1 in", perhaps),
         layers: list([layer("8 in"), layer("2 in")], { empty: "fine" }),
         liner: yesNo(true, { optional: true }),
+        was: record(
+          { name: name("filled in April"), depth: length("9 in", { zero: "fine" }) },
+          { optional: true },
+        ),
       }),
       options: record(options, { optional: true }),
     },

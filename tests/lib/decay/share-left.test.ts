@@ -35,7 +35,7 @@ describe("first-order decay", () => {
   it.each([
     [0.9, 0.105],
     [0.75, 0.288],
-    [0.5, 0.6931],
+    [0.5, Math.LN2],
   ])("%d left after a year is %d a year (DERIVED)", (share, rate) => {
     expect(yearlyRate(share)).toBeCloseTo(rate, 3);
   });

@@ -69,6 +69,21 @@ describe("bedInSection", () => {
     expect(texts(formAt(bedInSection(full), 0))).toContain("3⁄4″ heaped");
   });
 
+  it("draws where the surface was, and how far it has sunk", () => {
+    const sunk = { ...bed, was: { name: "filled in April", depth: inches(11.25) } };
+    for (const from of [0, 670]) {
+      const all = formAt(bedInSection(sunk), from);
+      // 11 1/4 in less 10 in that are there.
+      expect(texts(all)).toContain("filled in April, 1 1⁄4″ higher");
+      expect(all.filter(({ kind }) => kind === "former")).toHaveLength(1);
+    }
+    const still = { ...bed, was: { name: "filled in April", depth: inches(10) } };
+    expect(texts(formAt(bedInSection(still), 670))).toContain("filled in April");
+    const deeper = { ...bed, was: { name: "before", depth: inches(8) } };
+    expect(texts(formAt(bedInSection(deeper), 670))).toContain("before, 2″ lower");
+    expect(bedInSection(sunk).alternative).toMatch(/filled in April 11 1⁄4″ · 286 mm deep/);
+  });
+
   it("leaves empty layers out", () => {
     const empty = {
       ...bed,
