@@ -3,6 +3,7 @@ import {
   cubicMetre,
   foot,
   kilogram,
+  kilogramPerCubicMetre,
   lengthDimension,
   litre,
   massDimension,
@@ -21,4 +22,8 @@ export const volumeLimits = {
 };
 export const bagLimits = { min: times(0.1, litre), max: times(1000, cubicMetre) };
 export const massLimits = { min: quantity(0, massDimension), max: times(1_000_000, kilogram) };
+export const densityLimits = {
+  min: kilogramPerCubicMetre,
+  max: times(5000, kilogramPerCubicMetre),
+};
 export const shareLimits = { min: 0, max: 1 };

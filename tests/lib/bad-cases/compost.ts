@@ -1,5 +1,16 @@
-import { readLength } from "../../../lib/index.ts";
-import { area, label, length, mass, number, remark, type Sizes, volume } from "./leaves.ts";
+import { kilogram, readLength } from "../../../lib/index.ts";
+import {
+  area,
+  count,
+  density,
+  label,
+  length,
+  mass,
+  number,
+  remark,
+  type Sizes,
+  volume,
+} from "./leaves.ts";
 import { but, list, record, variant } from "./shape.ts";
 import type { FolderCases } from "./walk.ts";
 
@@ -28,7 +39,84 @@ const loss = (good: number) =>
   but(number(good, { optional: true, zero: "fine" }), variant("zero", 0, "fine", "contradiction"));
 const shareOf = (good: number) => number(good, { zero: "fine" });
 
+const orNull = (part: ReturnType<typeof number>) => but(part, variant("null", null, "fine"));
+const heapMaterial = record({
+  material: label("leaves"),
+  carbonLow: shareOf(0.4),
+  carbonHigh: shareOf(0.5),
+  nitrogenLow: shareOf(0.01),
+  nitrogenHigh: shareOf(0.02),
+  moisture: orNull(shareOf(0.4)),
+  density: but(density("70 kg/m3"), variant("null", null, "missing")),
+  source: label("common practice"),
+});
+const heapPart = record({
+  material: heapMaterial,
+  // A mass is as good.
+  amount: but(volume("4 cu ft", fromNothing), variant("another dimension", kilogram, "fine")),
+  season: remark("spring"),
+});
+const heapParts = list([heapPart, heapPart], { empty: "missing" });
+
 export const compostCases: FolderCases = {
+  bedsDressed: {
+    takes: {
+      compost: volume("9 cu ft", fromNothing),
+      area: area("29 sq ft"),
+      depth: length("1 in"),
+    },
+  },
+  fertiliserFor: { takes: { nitrogen: mass("2 lb", fromNothing), grade: number(0.46) } },
+  heapMix: { takes: { parts: heapParts } },
+  nitrogenBalance: {
+    takes: {
+      area: area("500 sq ft", fromNothing),
+      need: record({
+        crops: label("vegetables"),
+        nitrogen: shareOf(2),
+        source: label("common practice"),
+      }),
+      supply: mass("1 lb", fromNothing),
+    },
+  },
+  nitrogenForWood: {
+    takes: { area: area("500 sq ft", fromNothing), depth: length("1 in", fromNothing) },
+  },
+  nutrientSupply: {
+    takes: {
+      area: area("500 sq ft", fromNothing),
+      nutrients: record({
+        material: label("compost"),
+        nitrogenLow: shareOf(0.01),
+        nitrogen: number(0.02, { zero: "contradiction" }),
+        nitrogenHigh: number(0.03, { zero: "contradiction" }),
+        phosphate: orNull(shareOf(0.01)),
+        potash: orNull(shareOf(0.01)),
+        source: label("common practice"),
+      }),
+      options: record({
+        depth: length("1 in", fromNothing),
+        densityDry: density("400 kg/m3"),
+        years: count(5, { optional: true }),
+      }),
+    },
+  },
+  ratioPartner: {
+    takes: {
+      parts: heapParts,
+      material: record({
+        material: label("straw"),
+        carbonLow: shareOf(0.5),
+        carbonHigh: shareOf(0.5),
+        nitrogenLow: shareOf(0.004),
+        nitrogenHigh: shareOf(0.005),
+        moisture: orNull(shareOf(0.1)),
+        density: but(density("130 kg/m3"), variant("null", null, "fine")),
+        source: label("common practice"),
+      }),
+      options: record({ goal: number(30, { optional: true }) }, { optional: true }),
+    },
+  },
   carbonNitrogen: {
     takes: {
       inputs: list(

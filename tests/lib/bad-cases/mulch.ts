@@ -1,14 +1,43 @@
 import { readArea } from "../../../lib/index.ts";
 import { depthAdvice, depthsSwapped } from "./compost.ts";
-import { area, count, label, length, type Sizes, volume } from "./leaves.ts";
-import { record } from "./shape.ts";
+import { area, count, label, length, number, remark, type Sizes, volume } from "./leaves.ts";
+import { list, record } from "./shape.ts";
 import type { FolderCases } from "./walk.ts";
 
 const fromNothing: Sizes = { zero: "fine" };
 const perhaps: Sizes = { zero: "fine", optional: true };
 const fortyFeet = readArea("40 sq ft");
 
+const weedCount = (inches: string, weeds: number) =>
+  record({
+    mulch: label("wood chips"),
+    depth: length(inches, fromNothing),
+    weeds: number(weeds),
+    source: label("common practice"),
+  });
+
 export const mulchCases: FolderCases = {
+  mulchYears: {
+    takes: {
+      loss: record({
+        mulch: label("bark"),
+        lossLow: length("1/2 in", fromNothing),
+        loss: length("1 in", { zero: "contradiction" }),
+        lossHigh: length("2 in", { zero: "contradiction" }),
+        source: label("common practice"),
+      }),
+      options: record({ depth: length("2 in", fromNothing), years: count(5, { optional: true }) }),
+    },
+  },
+  nitrogenTieUp: { takes: { options: record({ because: remark("bed 3") }, { optional: true }) } },
+  weedsLeft: {
+    takes: {
+      depth: length("2 in", fromNothing),
+      counts: list([weedCount("1 in", 60), weedCount("4 in", 11), weedCount("8 in", 3)], {
+        empty: "missing",
+      }),
+    },
+  },
   freeBoard: {
     takes: {
       wall: length("11 1/4 in", fromNothing),
