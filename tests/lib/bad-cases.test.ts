@@ -16,6 +16,7 @@ import { linerCases } from "./bad-cases/liner.ts";
 import { lumberCases } from "./bad-cases/lumber.ts";
 import { checkCases, measureCases } from "./bad-cases/measure.ts";
 import { mulchCases } from "./bad-cases/mulch.ts";
+import { oldSoilCases } from "./bad-cases/old-soil.ts";
 import { operatorCases, quantityMaker } from "./bad-cases/operators.ts";
 import { readerCases } from "./bad-cases/readers.ts";
 import { safetyCases } from "./bad-cases/safety.ts";
@@ -38,7 +39,7 @@ const folders: Readonly<Record<string, FolderCases>> = {
   lumber: lumberCases,
   mulch: mulchCases,
   safety: safetyCases,
-  soil: soilCases,
+  soil: { ...soilCases, ...oldSoilCases },
   table: tableCases,
 };
 

@@ -55,7 +55,7 @@ const weights = {
   densityWetHigh: kgPerM3(1000),
   source: label("common practice"),
 };
-const weighed = record(weights);
+export const weighed = record(weights);
 /** A material as the published table has it: how it settles and what it weighs. */
 export const soilMaterial = record({ ...settling, ...weights });
 /** The same with what of it is organic, and how fast that rots. */
@@ -74,7 +74,7 @@ export const rottingMaterial = record({
   decaySource: label("common practice"),
 });
 
-const dug = record({
+export const dug = record({
   soil: label("common earth"),
   bankToLoose: number(1.25),
   bankToCompacted: number(0.9),
@@ -152,7 +152,7 @@ const sharesOutOfOrder = {
   outcome: "contradiction",
   at: ["settleLikely"],
 } as const;
-const densitiesOutOfOrder = {
+export const densitiesOutOfOrder = {
   what: "a likely density above the high one",
   with: { "material.densityMoist": times(2000, kilogramPerCubicMetre) },
   outcome: "contradiction",
