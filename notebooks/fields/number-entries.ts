@@ -6,7 +6,7 @@ import {
   readPercent,
   requireNumber,
 } from "../../lib/index.ts";
-import type { Entry, EntryKind } from "../engine/types/index.ts";
+import type { Entry, EntryKind, Slide } from "../engine/types/index.ts";
 import {
   type BoundedOptions,
   completed,
@@ -18,7 +18,13 @@ import {
 } from "./options.ts";
 
 /** What an entry of a number may say of itself; limits of a percentage are shares or "12 %". */
-export interface NumberEntryOptions extends BoundedOptions<number>, NoneOption {}
+export interface NumberEntryOptions extends BoundedOptions<number>, NoneOption {
+  /**
+   * Step of a slide beside the field, above 0, of a percentage in per cent; `min` and `max`, which are
+   * its ends, must be given with it. Default: no slide.
+   */
+  readonly slide?: number;
+}
 
 type Reader = (
   text: string,
@@ -52,7 +58,7 @@ export function countEntry<const O extends NumberEntryOptions = object>(
   initial: string,
   options: O = {} as O,
 ): Entry<OrNone<number, O>> {
-  return plainEntry({ entry: "number", initial, reader: readCount }, options);
+  return plainEntry({ entry: "number", initial, reader: readCount, least: 0 }, options);
 }
 
 /**
@@ -69,7 +75,7 @@ export function percentEntry<const O extends NumberEntryOptions = object>(
   options: O = {} as O,
 ): Entry<OrNone<number, O>> {
   const reader: Reader = (text, bounds) => readPercent(text, { min: 0, ...bounds, unit: "%" });
-  return plainEntry({ entry: "percent", initial, reader, unit: "%" }, options);
+  return plainEntry({ entry: "percent", initial, reader, unit: "%", least: 0 }, options);
 }
 
 interface ToMake {
@@ -77,13 +83,15 @@ interface ToMake {
   readonly initial: string;
   readonly reader: Reader;
   readonly unit?: string;
+  /** The least there is where no other is asked for. */
+  readonly least?: number;
 }
 
 function plainEntry<O extends NumberEntryOptions>(
-  { entry, initial, reader, unit }: ToMake,
+  { entry, initial, reader, unit, least }: ToMake,
   options: O,
 ): Entry<OrNone<number, O>> {
-  requireOptions(options, ["min", "max", "orNone"]);
+  requireOptions(options, ["min", "max", "orNone", "slide"]);
   const min = boundOf(options.min, reader, "min");
   const max = boundOf(options.max, reader, "max");
   const bounds = {
@@ -91,6 +99,7 @@ function plainEntry<O extends NumberEntryOptions>(
     ...(min === undefined ? {} : { min }),
     ...(max === undefined ? {} : { max }),
   };
+  const slide = slideOf(options.slide, { min: min ?? least, max, scale: unit === "%" ? 100 : 1 });
   const limits = limitsInWords(textOf(options.min, unit), textOf(options.max, unit));
   return madeEntry<number, O>(
     {
@@ -103,9 +112,36 @@ function plainEntry<O extends NumberEntryOptions>(
       },
       ...(unit === undefined ? {} : { unit }),
       ...(limits === undefined ? {} : { limits }),
+      ...(slide === undefined ? {} : { slide }),
     },
     options,
   );
+}
+
+interface SlideEnds {
+  readonly min: number | undefined;
+  readonly max: number | undefined;
+  /** What a figure is typed in: 100 for per cent. */
+  readonly scale: number;
+}
+
+/** A slide with its ends as they are typed. */
+function slideOf(step: number | undefined, { min, max, scale }: SlideEnds): Slide | undefined {
+  if (step === undefined) return undefined;
+  const plain = requireNumber(step, ["options", "slide"], { above: 0, max: 1e9 });
+  if (min === undefined || max === undefined || min >= max) {
+    throw new ProblemError([
+      {
+        code: "contradiction",
+        path: ["options", "slide"],
+        allowed: "a slide only with `min` and `max`, its two ends",
+        received: `min ${min ?? "none"}, max ${max ?? "none"}`,
+        remedy: "Give both limits, or leave the slide out.",
+      },
+    ]);
+  }
+  const typed = (value: number): number => Number((scale * value).toPrecision(12));
+  return { from: typed(min), to: typed(max), step: plain };
 }
 
 function boundOf(

@@ -4,6 +4,7 @@ import { button, el, freshId } from "./dom.ts";
 import { type EntryField, entryField } from "./entry-field.ts";
 import { figureNodes, splitUnit } from "./figure-text.ts";
 import { splitMark } from "./marks.ts";
+import { SlideField } from "./slide-field.ts";
 import { sourceNodes } from "./sources.ts";
 
 /** An entry in a row: its words at the left, its tray in the figures' column. */
@@ -18,6 +19,7 @@ export class EntryRow implements CellView {
   private readonly refused = el("p", { class: "refused", id: this.refusedId });
   private readonly changed = el("p", { class: "hint back" });
   private readonly second = el("small", { class: "alt" });
+  private slide: SlideField | undefined;
 
   constructor(id: CellId, context: Context) {
     this.id = id;
@@ -27,10 +29,12 @@ export class EntryRow implements CellView {
   update(state: CellState | undefined): void {
     const entry = state?.entry;
     if (!entry) return;
-    const kind = `${entry.entry} ${entry.options?.length ?? 0}`;
+    const kind = `${entry.entry} ${entry.options?.length ?? 0} ${entry.slide !== undefined}`;
     if (!this.field || kind !== this.kind) this.build(state);
     this.kind = kind;
-    this.field?.show(entry, this.context.book.text(this.id, entry.initial));
+    const text = this.context.book.text(this.id, entry.initial);
+    this.field?.show(entry, text);
+    this.slide?.show(entry, text);
     this.hint.replaceChildren(
       [entry.hint, limitWords(entry.limits)].filter(Boolean).join(" "),
       ...(entry.sources?.length
@@ -57,9 +61,11 @@ export class EntryRow implements CellView {
     const label = field.control
       ? el("label", { for: field.control.id }, name)
       : el("span", { class: "name", "aria-hidden": "true" }, name);
+    this.slide = entry.slide && new SlideField(name, (text) => this.context.enter(this.id, text));
     this.element.replaceChildren(
       el("div", { class: "what" }, label, this.hint, this.changed, this.refused),
       el("div", { class: "val" }, field.element, this.second),
+      ...(this.slide ? [this.slide.element] : []),
     );
   }
 

@@ -94,6 +94,7 @@ export const entry = record(
     unit: short,
     options: list(record({ text: short, label: short }), 500),
     limits: short,
+    slide: record({ from: finite, to: finite, step: finite }, { at: finite }),
     sources: texts,
     printed: figure,
     problem,

@@ -4,6 +4,7 @@ import type {
   Host,
   ShownEntry,
   ShownProblem,
+  Slide,
   TableText,
   Units,
 } from "../types/index.ts";
@@ -106,10 +107,24 @@ export function showEntry(state: ShownEntryState, host: Host, units: Units): Sho
           })),
         }
       : {}),
+    ...slideOf(state),
     ...(Array.isArray(entry.sources) ? { sources: entry.sources.map(String) } : {}),
     ...(printed ? { printed } : {}),
     ...(problem ? { problem } : {}),
   };
+}
+
+/** The slide with its place: of a percentage in per cent, as it is typed. */
+function slideOf({ entry, value, problem }: ShownEntryState): Pick<ShownEntry, "slide"> {
+  if (!isObject(entry.slide)) return {};
+  const [from, to, step] = ["from", "to", "step"].map((key) => property(entry.slide ?? {}, key));
+  const sound = [from, to, step].every((part) => typeof part === "number" && Number.isFinite(part));
+  if (!sound) return {};
+  const ends = { from, to, step } as Slide;
+  if (problem !== undefined || typeof value !== "number" || !Number.isFinite(value))
+    return { slide: ends };
+  const at = entry.entry === "percent" ? Number((100 * value).toPrecision(12)) : value;
+  return { slide: { ...ends, at } };
 }
 
 function textOf<K extends "hint" | "unit" | "limits">(entry: Entry, key: K): { [P in K]?: string } {

@@ -30,9 +30,18 @@ export interface Entry<T = unknown> {
   readonly options?: readonly { readonly text: string; readonly label: string }[];
   /** The limits in words: "1/16 in to 6 in". */
   readonly limits?: string;
+  /** Ends and step of a slide beside the field, which writes numbers into it. */
+  readonly slide?: Slide;
   /** Where the default comes from: a source id, `common practice`, `from memory`. */
   readonly sources?: readonly string[];
   readonly read: (text: string) => EntryReading<T>;
+}
+
+/** A slide that moves a number from one end to the other. */
+export interface Slide {
+  readonly from: number;
+  readonly to: number;
+  readonly step: number;
 }
 
 export type EntryReading<T> =

@@ -1,4 +1,4 @@
-import type { EntryKind } from "./entry.ts";
+import type { EntryKind, Slide } from "./entry.ts";
 import type { EngineProblem } from "./problem.ts";
 
 /**
@@ -112,6 +112,8 @@ export interface ShownEntry {
   readonly unit?: string;
   readonly options?: readonly { readonly text: string; readonly label: string }[];
   readonly limits?: string;
+  /** The slide beside the field, and where it stands; its place is not known of a text that is refused. */
+  readonly slide?: Slide & { readonly at?: number };
   readonly sources?: readonly string[];
   /** The value as printed, to stand under the field where it says more than the text. */
   readonly printed?: Figure;

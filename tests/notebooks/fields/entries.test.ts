@@ -195,4 +195,19 @@ describe("bad makers", () => {
     expect(problem).toMatchObject({ code: "unknown", path: ["options", "mn"], received: "mn" });
     expect(problem?.allowed).toContain("min");
   });
+
+  it("may be moved by a slide, between its limits only", () => {
+    expect(fields.countEntry("3", { max: 15, slide: 1 }).slide).toEqual({
+      from: 0,
+      to: 15,
+      step: 1,
+    });
+    expect(fields.percentEntry("5 %", { min: "2 %", max: "40 %", slide: 2 }).slide).toEqual({
+      from: 2,
+      to: 40,
+      step: 2,
+    });
+    expect(() => fields.numberEntry("3", { max: 15, slide: 1 })).toThrow(/both limits/);
+    expect(() => fields.countEntry("3", { max: 15, slide: 0 })).toThrow(/slide/);
+  });
 });
