@@ -93,6 +93,10 @@ const shelf: readonly { readonly file: string; readonly about: string }[] = [
   { file: "rebuild.md", about: "What to buy, how to saw it, how much soil, and what it all costs" },
   { file: "one-bed.md", about: "The same for a single bed, with a few entries and no table" },
   {
+    file: "soil.md",
+    about: "How much to order, what sinks and rots away, and what each spring takes",
+  },
+  {
     file: "boards.md",
     about: "Any list of pieces: which boards to buy, where, and how to saw them",
   },

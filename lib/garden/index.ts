@@ -30,6 +30,14 @@ export { type GardenMulch, gardenMulch, type MulchChoices } from "./garden-mulch
 export { type GardenPieces, type GardenPiecesOptions, gardenPieces } from "./garden-pieces.ts";
 export type { GardenNeed } from "./garden-problem.ts";
 export {
+  type BedSoilYears,
+  type GardenSoilChoices,
+  type GardenSoilYear,
+  type GardenSoilYears,
+  type GardenSpring,
+  gardenSoilYears,
+} from "./garden-soil-years.ts";
+export {
   type GardenTopDressing,
   gardenTopDressing,
   type TopDressingChoices,

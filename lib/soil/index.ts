@@ -24,6 +24,12 @@ export { type Moisture, materialDensity } from "./material-density.ts";
 export { type MixAdvice, type MixRule, mixAdvice } from "./mix-advice.ts";
 export type { Offer, OfferCost } from "./offer-cost.ts";
 export { outsideFittedSoil } from "./outside-fitted-soil.ts";
+export {
+  type PurchasesOptions,
+  purchasesByYear,
+  type YearNeed,
+  type YearPurchase,
+} from "./purchases-by-year.ts";
 export { type RoomForSoilOptions, roomForSoil } from "./room-for-soil.ts";
 export { type RootDepth, type RootRoom, rootRoom } from "./root-room.ts";
 export { type RottingPart, rottingBlend } from "./rotting-blend.ts";
@@ -45,3 +51,4 @@ export {
 export { type SoilState, type SwellingSoil, type SwellOptions, swell } from "./swell.ts";
 export { type SwellByWeight, swellByWeight } from "./swell-by-weight.ts";
 export { type TotalFill, totalFill } from "./total-fill.ts";
+export { type UpkeepDressing, type UpkeepOptions, upkeepDressing } from "./upkeep-dressing.ts";

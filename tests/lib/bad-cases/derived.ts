@@ -14,9 +14,10 @@ import {
 } from "../../../lib/index.ts";
 import { american, choices, feet, material, screws, tables } from "../garden/garden.ts";
 import { solver } from "../lumber/solver.ts";
-import { fixed } from "./leaves.ts";
+import { fixed, number } from "./leaves.ts";
 import { made } from "./made.ts";
-import type { Part } from "./shape.ts";
+import { but, type Part, record, variant } from "./shape.ts";
+import { lookedAhead, rottingMaterial, soilLayers } from "./soil.ts";
 import type { Cases, FolderCases } from "./walk.ts";
 
 const read = tables(american);
@@ -69,6 +70,20 @@ const of = (takes: Readonly<Record<string, Part>>): Cases => ({
 
 /** What functions of a garden do with results of other functions that are broken somewhere. */
 export const derivedCases: FolderCases = {
+  // The other of its two: a share to hold instead of a depth.
+  upkeepDressing: {
+    takes: {
+      layers: soilLayers,
+      options: record({
+        ...lookedAhead,
+        material: rottingMaterial,
+        organic: but(
+          number(0.1, { zero: "fine", optional: true }),
+          variant("nothing", undefined, "contradiction"),
+        ),
+      }),
+    },
+  },
   billRows: of({ bill: made(bill) }),
   boardsToBuy: of({ bill: made(bill) }),
   compareGardenBuying: of({ need: made(need), options: fixed({ solve }) }),

@@ -22,6 +22,7 @@ import {
   length,
   mass,
   name,
+  number,
   quantityOf,
   type Sizes,
   volume,
@@ -29,7 +30,13 @@ import {
 } from "./leaves.ts";
 import { section } from "./lumber.ts";
 import { but, leaf, list, nothing, type Outcome, type Part, record, variant } from "./shape.ts";
-import { soilMaterial as soilRow } from "./soil.ts";
+import {
+  eitherDepth,
+  lookedAhead,
+  rottingMaterial,
+  soilMaterial as soilRow,
+  when,
+} from "./soil.ts";
 import { tableOf } from "./table.ts";
 import type { FolderCases } from "./walk.ts";
 
@@ -233,6 +240,27 @@ export const gardenCases: FolderCases = {
       beds,
       parts: list([record({ material: soilRow, share: fixed(3), item: text("topsoil") })], {
         empty: "missing",
+      }),
+    },
+  },
+  gardenSoilYears: {
+    takes: {
+      beds,
+      choices: record({
+        ...lookedAhead,
+        fill: list([record({ material: rottingMaterial, share: number(2) })], { empty: "missing" }),
+        there: rottingMaterial,
+        springs: list(
+          [
+            record({
+              material: rottingMaterial,
+              depth: eitherDepth,
+              holdsWanted: yesNo(false, { optional: true }),
+              ...when,
+            }),
+          ],
+          { empty: "fine", optional: true },
+        ),
       }),
     },
   },

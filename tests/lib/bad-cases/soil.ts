@@ -1,4 +1,4 @@
-import { kilogramPerCubicMetre, money, readLength, times } from "../../../lib/index.ts";
+import { cubicFoot, kilogramPerCubicMetre, money, readLength, times } from "../../../lib/index.ts";
 import {
   area,
   choice,
@@ -84,11 +84,11 @@ const depthNow = length("3 in", { ...fromNothing, optional: true });
 const wanted = length("10 in", fromNothing);
 
 // A spring has one of two depths: without it, it has neither.
-const eitherDepth = but(
+export const eitherDepth = but(
   length("1 in", { ...fromNothing, optional: true }),
   variant("nothing", undefined, "contradiction"),
 );
-const when = {
+export const when = {
   month: count(4, { optional: true }),
   from: count(1, { ...fromNothing, optional: true }),
   until: count(2, { ...fromNothing, optional: true }),
@@ -98,6 +98,38 @@ const weatherMonth = record({
   rainMm: number(60, fromNothing),
   panMm: number(40, fromNothing),
 });
+
+export const soilLayers = list(
+  [
+    record({
+      material: rottingMaterial,
+      depth: length("9 in", fromNothing),
+      settled: yesNo(false, { optional: true }),
+      age: count(3, { ...fromNothing, optional: true }),
+      left: list([number(0.9, fromNothing)], { empty: "contradiction", optional: true }),
+    }),
+  ],
+  { empty: "missing" },
+);
+const springs = [
+  record({ material: rottingMaterial, depth: eitherDepth, ...when }),
+  record({ material: rottingMaterial, holds: eitherDepth, ...when }),
+];
+/** How far to look, how it rots and how sure that is. */
+export const lookedAhead = {
+  years: count(3, { optional: true }),
+  startMonth: count(4, { optional: true }),
+  seasonMonths: count(6, { optional: true }),
+  model: choice("simple", { optional: true }),
+  pace: number(1, { ...fromNothing, optional: true }),
+  weather: list(
+    Array.from({ length: 12 }, () => weatherMonth),
+    { empty: "missing", optional: true },
+  ),
+  clayPercent: number(20, { ...fromNothing, optional: true }),
+  draws: count(4, { ...fromNothing, optional: true }),
+  seed: count(4, { ...fromNothing, optional: true }),
+};
 
 const range = record({
   low: volume("1 cu yd", { ...fromNothing }),
@@ -278,40 +310,27 @@ export const soilCases: FolderCases = {
   },
   soilYears: {
     takes: {
-      layers: list(
-        [
-          record({
-            material: rottingMaterial,
-            depth: length("9 in", fromNothing),
-            settled: yesNo(false, { optional: true }),
-            age: count(3, { ...fromNothing, optional: true }),
-            left: list([number(0.9, fromNothing)], { empty: "contradiction", optional: true }),
-          }),
-        ],
-        { empty: "missing" },
-      ),
+      layers: soilLayers,
       options: record(
-        {
-          years: count(3, { optional: true }),
-          startMonth: count(4, { optional: true }),
-          seasonMonths: count(6, { optional: true }),
-          springs: list(
-            [
-              record({ material: rottingMaterial, depth: eitherDepth, ...when }),
-              record({ material: rottingMaterial, holds: eitherDepth, ...when }),
-            ],
-            { empty: "fine", optional: true },
-          ),
-          model: choice("simple", { optional: true }),
-          pace: number(1, { ...fromNothing, optional: true }),
-          weather: list(
-            Array.from({ length: 12 }, () => weatherMonth),
-            { empty: "missing", optional: true },
-          ),
-          clayPercent: number(20, { ...fromNothing, optional: true }),
-          draws: count(4, { ...fromNothing, optional: true }),
-          seed: count(4, { ...fromNothing, optional: true }),
-        },
+        { ...lookedAhead, springs: list(springs, { empty: "fine", optional: true }) },
+        { optional: true },
+      ),
+    },
+  },
+  upkeepDressing: {
+    takes: {
+      layers: soilLayers,
+      options: record({ ...lookedAhead, material: rottingMaterial, depth: eitherDepth }),
+    },
+  },
+  purchasesByYear: {
+    takes: {
+      needs: list([record({ year: name("2026"), volume: volume("9 cu ft", fromNothing) })], {
+        empty: "fine",
+      }),
+      offers: fixed([{ form: "bag", size: cubicFoot, price: money(4, "USD") }]),
+      options: record(
+        { heap: volume("4 cu ft", { ...fromNothing, optional: true }) },
         { optional: true },
       ),
     },
