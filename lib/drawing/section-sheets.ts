@@ -56,7 +56,8 @@ export function broadSection(sheet: SectionSheet, width: number): Tree {
   }
   const rise = sheet.freeM * pxPerM;
   if (Math.abs(sheet.freeM) > 0.0005) {
-    if (rise >= 19)
+    // Where the surface was, a line runs through the free board: its words stand beside.
+    if (rise >= 19 && bed.was === undefined)
       inner.push(
         words("note", freeText(sheet, true), { x: inside.left + 18, y: above + rise / 2 + 4.8 }),
       );
