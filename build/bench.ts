@@ -7,6 +7,7 @@ import { keeping } from "../tests/bench/keeping.ts";
 import { plansSideBySide } from "../tests/bench/plans.ts";
 import { recompute } from "../tests/bench/recompute.ts";
 import { saving } from "../tests/bench/saving.ts";
+import { soilYearsBench } from "../tests/bench/soil-years.ts";
 
 // `npm run bench [-- NAME… [--seeds N]]`. Machines differ and are shared: read the ratios, not the
 // milliseconds.
@@ -19,6 +20,7 @@ const plain: Readonly<Record<string, (seeds: BuyingSeeds) => Promise<void>>> = {
   bytes,
   buying,
   saving,
+  soilYears: soilYearsBench,
 };
 const names = [...Object.keys(plain), "cutting FILE"];
 

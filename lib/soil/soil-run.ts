@@ -132,10 +132,13 @@ export function runSoil(
 
   const record = (month: number): number => {
     let [depthM, organicKg, allKg] = [0, 0, 0];
-    lots.forEach((all, of) => {
+    for (let of = 0; of < lots.length; of += 1) {
+      const all = lots[of] ?? [];
       const density = shares[of]?.organicDensity ?? 1;
       let ownM = 0;
-      for (const lot of all) {
+      for (let at = 0; at < all.length; at += 1) {
+        const lot = all[at];
+        if (lot === undefined) continue;
         const kg = sumOf(lot.pools);
         ownM += (lot.mineralM + kg / density) * (1 + loose(of, lot.age));
         organicKg += kg;
@@ -143,7 +146,7 @@ export function runSoil(
       }
       depthM += ownM;
       if (trace.byMaterialM) trace.byMaterialM[month * materials.length + of] = ownM;
-    });
+    }
     trace.depthM[month] = depthM;
     trace.organic[month] = allKg > 0 ? organicKg / allKg : 0;
     return depthM;
@@ -171,25 +174,29 @@ export function runSoil(
   for (let month = 0; month < months; month += 1) {
     dress(month);
     record(month);
-    lots.forEach((all, of) => {
+    for (let of = 0; of < lots.length; of += 1) {
+      const all = lots[of] ?? [];
       const step = steppers[of];
-      for (const lot of all) {
+      for (let at = 0; at < all.length; at += 1) {
+        const lot = all[at];
+        if (lot === undefined) continue;
         const before = sumOf(lot.pools);
         step?.(lot.pools, (startMonth + month) % 12);
         balance.respiredKg += before - sumOf(lot.pools);
         lot.age += 1;
       }
-      mergeSettled(all, seasonMonths);
-    });
+      if (all.length > 1) mergeSettled(all, seasonMonths);
+    }
   }
   record(months);
   const leftKg = lots.flat().reduce((sum, lot) => sum + sumOf(lot.pools), 0);
   return { end: { ...balance, leftKg }, lots, shares };
 }
 
+/** By place and not by iterator: this is the innermost loop of all. */
 function sumOf(pools: Float64Array): number {
   let sum = 0;
-  for (const pool of pools) sum += pool;
+  for (let at = 0; at < pools.length; at += 1) sum += pools[at] ?? 0;
   return sum;
 }
 
