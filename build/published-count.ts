@@ -4,6 +4,7 @@ const least: Readonly<Record<string, number>> = {
   lumber: 5,
   fasteners: 5,
   soil: 5,
+  decay: 5,
   compost: 5,
   mulch: 5,
 };

@@ -6,7 +6,7 @@ import { published } from "./compare.ts";
 // of the model prints them. kg of carbon for each m2 of topsoil.
 const steady = { humified: 0.125, climate: 1, input: 0.2 };
 
-describe("decay: two pools, the paper's steady case", () => {
+describe("decay, two pools, the paper's steady case", () => {
   const { inTheEnd } = icbm({ young: 0.25, old: 4.16 }, year, steady);
 
   it("young 0.25 (READ)", () => {

@@ -20,7 +20,7 @@ const supply = nutrientSupply(times(100, squareFoot), row, {
 });
 const percent = (kg: number | undefined) => (100 * (kg ?? 0)) / supply.dryMass.si;
 
-describe("compost: nutrients of the mean compost", () => {
+describe("compost, nutrients of the mean compost", () => {
   it("nitrogen 1.53 per cent (READ)", () => {
     published(percent(supply.nitrogen.likely.si), "1.53");
   });

@@ -4,7 +4,7 @@ import { published } from "./compare.ts";
 
 // A French technical sheet on a compost of food waste (NF U 44-051, type 5a1), for a tonne as it comes:
 // organic matter 29.0 per cent, half of it carbon, of which 20 per cent is mineralised in 91 days.
-describe("decay: stable organic matter of a compost", () => {
+describe("decay, stable organic matter of a compost", () => {
   const organic = 1000 * 0.29;
   const carbon = organic / 2;
   const ninetyOneDays = times(13, week);

@@ -7,7 +7,7 @@ import { knownDifference } from "./known-difference.ts";
 // and what is left of it after a year, in kg of each tonne, and their quotient.
 const left = (organic: number, effective: number) => effective / organic;
 
-describe("decay: what is left of composts after a year", () => {
+describe("decay, what is left of composts after a year", () => {
   it.each([
     ["mushroom compost", 211, 106, "0.50"],
     ["vegetable, fruit and garden compost", 242, 218, "0.90"],

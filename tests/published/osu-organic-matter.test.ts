@@ -12,7 +12,7 @@ import { published } from "./compare.ts";
 
 // Oregon State University Extension: for each inch of wood products on 1,000 sq ft at least 6 lb of
 // ammonium nitrate (34 per cent nitrogen) or 10 lb of ammonium sulfate (21 per cent).
-describe("compost: nitrogen for wood that is dug in", () => {
+describe("compost, nitrogen for wood that is dug in", () => {
   const { low, high } = nitrogenForWood(times(1000, squareFoot), inch);
 
   it("6 lb of ammonium nitrate (READ)", () => {

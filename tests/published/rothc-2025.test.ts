@@ -8,7 +8,7 @@ import { knownDifference } from "./known-difference.ts";
 
 const still = { dpm: 0, rpm: 0, bio: 0, hum: 0, iom: 0 };
 
-describe("decay: the temperature's factor, as the model's own program prints it", () => {
+describe("decay, the temperature's factor, as the model's own program prints it", () => {
   it.each([
     [3.99, "0.4050"],
     [5.37, "0.5335"],
@@ -31,7 +31,7 @@ const deficits = [
   ...["-44.94", "-38.69", "-8.19", "0", "0"],
 ];
 
-describe("decay: the deficit of water through a year, Table 2", () => {
+describe("decay, the deficit of water through a year, Table 2", () => {
   const months = rain.map((rainMm, at) => ({ temperatureC: 10, rainMm, panMm: pan[at] ?? 0 }));
   const states = rothcRun(still, months, { clayPercent: 23.4 });
 
@@ -63,7 +63,7 @@ describe("decay: the deficit of water through a year, Table 2", () => {
   });
 });
 
-describe("decay: a month worked out, section 2.2", () => {
+describe("decay, a month worked out, section 2.2", () => {
   const before = { dpm: 0.1533, rpm: 4.4852, bio: 0.6671, hum: 25.8576, iom: 2.7 };
   // The section gives the factors multiplied, 0.3561: that of a temperature at which bare, moist soil has it.
   const temperatureC = 106.06 / Math.log(47.91 / 0.3561 - 1) - 18.27;
@@ -103,7 +103,7 @@ const oneYear: readonly RothcMonthSpec[] = temperature.map((temperatureC, at) =>
   carbon: at === 7 ? 1.74 : 0,
 }));
 
-describe("decay: the pools at rest of the program's example", () => {
+describe("decay, the pools at rest of the program's example", () => {
   // Its inert carbon is what the printed total has beyond the other four.
   const iom = 42.4779 - (0.1606 + 5.8213 + 0.8717 + 32.6202);
   const rest = rothcAtRest(oneYear, { clayPercent: 23.4, iom });

@@ -13,7 +13,7 @@ import { published } from "./compare.ts";
 // J. Traunfeld, University of Maryland Extension: need of vegetables, and fertiliser worked out.
 const need = { crops: "vegetables in general", nitrogen: 2, source: "umd-fertilizer" };
 
-describe("compost: nitrogen and fertiliser for vegetables", () => {
+describe("compost, nitrogen and fertiliser for vegetables", () => {
   it("2 lb for 1,000 sq ft are 0.2 lb, or 3.2 oz, for 100 (READ)", () => {
     const { need: found } = nitrogenBalance(times(100, squareFoot), need, times(0, pound));
     published(amount(found, pound), "0.2");
