@@ -1,7 +1,9 @@
 export { bedsDressed } from "./beds-dressed.ts";
 export { type CarbonNitrogen, carbonNitrogen, type HeapInput } from "./carbon-nitrogen.ts";
 export { compostOveruse } from "./compost-overuse.ts";
+export { type CompostSalts, compostSalts, type SaltExtract } from "./compost-salts.ts";
 export { type CompostDepth, type DressingAdvice, dressingAdvice } from "./dressing-advice.ts";
+export { type DressingForNitrogen, dressingForNitrogen } from "./dressing-for-nitrogen.ts";
 export { fertiliserFor, nitrogenForWood } from "./fertiliser.ts";
 export {
   type HeapMaterial,

@@ -2,9 +2,12 @@ import { type Caution, requireRecord } from "../check/index.ts";
 import { Given } from "../measure/given.ts";
 import {
   type Area,
+  foot,
+  type Length,
   lengthDimension,
   quantity,
   type Range,
+  times,
   type Volume,
   volumeDimension,
 } from "../measure/index.ts";
@@ -35,6 +38,8 @@ export interface GardenSoilChoices extends Omit<SoilYearsOptions, "springs"> {
   readonly fill: readonly RottingPart[];
   /** What is taken to be in a bed already. */
   readonly there: RottingMaterial;
+  /** Coarse wood or the like under the fill, as deep as its settled depth; never more than is missing. */
+  readonly bottom?: { readonly material: RottingMaterial; readonly depth: Length };
   readonly springs?: readonly GardenSpring[];
 }
 
@@ -82,7 +87,7 @@ export interface GardenSoilYears {
 export function gardenSoilYears(beds: readonly Bed[], choices: GardenSoilChoices): GardenSoilYears {
   requireBeds(beds);
   requireRecord(choices, ["choices"]);
-  const { fill, there, springs = [], ...options } = choices;
+  const { fill, there, bottom, springs = [], ...options } = choices;
   const given = new Given();
   const list = given.list(springs, ["springs"]) as readonly GardenSpring[];
   list.forEach((spring, at) => {
@@ -96,6 +101,14 @@ export function gardenSoilYears(beds: readonly Bed[], choices: GardenSoilChoices
     rottingOf(given, material, [...path, "material"]);
   });
   rottingOf(given, there, ["choices", "there"]);
+  if (bottom !== undefined) {
+    const { material, depth } = given.fields(bottom, ["choices", "bottom"]);
+    rottingOf(given, material, ["choices", "bottom", "material"]);
+    given.quantity(depth, "length", ["choices", "bottom", "depth"], {
+      min: quantity(0, lengthDimension),
+      max: times(20, foot),
+    });
+  }
   given.done();
   const settles = rottingBlend(fill).settleLikely;
   const known = new Map<string, SoilYears>();
@@ -103,7 +116,7 @@ export function gardenSoilYears(beds: readonly Bed[], choices: GardenSoilChoices
     const key = `${bed.depthNow.si.toFixed(6)} ${bed.soilDepth.si.toFixed(6)}`;
     const soil =
       known.get(key) ??
-      soilYears(layersOf(bed, { fill, there, settles }), {
+      soilYears(layersOf(bed, { fill, there, bottom, settles }), {
         ...options,
         springs: list.map((spring) => springFor(spring, bed)),
       });
@@ -123,16 +136,31 @@ function layersOf(
   {
     fill,
     there,
+    bottom,
     settles,
-  }: { fill: readonly RottingPart[]; there: RottingMaterial; settles: number },
+  }: Pick<GardenSoilChoices, "fill" | "there"> & {
+    readonly bottom: GardenSoilChoices["bottom"] | undefined;
+    readonly settles: number;
+  },
 ): readonly SoilLayer[] {
-  const missingM = Math.max(0, soilDepth.si - depthNow.si);
+  const lackM = Math.max(0, soilDepth.si - depthNow.si);
+  const woodM = Math.min(bottom?.depth.si ?? 0, lackM);
+  const missingM = lackM - woodM;
   const total = fill.reduce((sum, part) => sum + part.share, 0);
   const laid = fill.map(({ material, share }) => ({
     material,
     depth: quantity(((missingM / (1 - settles)) * share) / total, lengthDimension),
   }));
-  return [{ material: there, depth: depthNow, settled: true }, ...laid];
+  const wood =
+    bottom === undefined || woodM === 0
+      ? []
+      : [
+          {
+            material: bottom.material,
+            depth: quantity(woodM / (1 - bottom.material.settleLikely), lengthDimension),
+          },
+        ];
+  return [{ material: there, depth: depthNow, settled: true }, ...wood, ...laid];
 }
 
 function springFor({ holdsWanted = false, ...spring }: GardenSpring, bed: Bed): SpringDressing {

@@ -51,6 +51,7 @@ export { type BedSpec, readBeds } from "./read-beds.ts";
 export { type KeptBoards, readOnHand } from "./read-on-hand.ts";
 export { type HandPiece, readPieces } from "./read-pieces.ts";
 export { readPrices } from "./read-prices.ts";
+export { readWeather } from "./read-weather.ts";
 export { readYards } from "./read-yards.ts";
 export type { ScrewUse } from "./screw-uses.ts";
 export { toBed } from "./to-bed.ts";

@@ -1,6 +1,7 @@
 import { kilogram, readLength } from "../../../lib/index.ts";
 import {
   area,
+  choice,
   count,
   density,
   label,
@@ -56,6 +57,15 @@ const heapPart = record({
   amount: but(volume("4 cu ft", fromNothing), variant("another dimension", kilogram, "fine")),
   season: remark("spring"),
 });
+const nutrientRow = record({
+  material: label("compost"),
+  nitrogenLow: shareOf(0.01),
+  nitrogen: number(0.02, { zero: "contradiction" }),
+  nitrogenHigh: number(0.03, { zero: "contradiction" }),
+  phosphate: orNull(shareOf(0.01)),
+  potash: orNull(shareOf(0.01)),
+  source: label("common practice"),
+});
 const heapParts = list([heapPart, heapPart], { empty: "missing" });
 
 export const compostCases: FolderCases = {
@@ -64,6 +74,20 @@ export const compostCases: FolderCases = {
       compost: volume("9 cu ft", fromNothing),
       area: area("29 sq ft"),
       depth: length("1 in"),
+    },
+  },
+  compostSalts: {
+    takes: { conductivity: number(3, fromNothing), extract: choice("1:1") },
+  },
+  dressingForNitrogen: {
+    takes: {
+      need: record({
+        crops: label("vegetables"),
+        nitrogen: shareOf(2),
+        source: label("common practice"),
+      }),
+      nutrients: nutrientRow,
+      options: record({ densityDry: density("400 kg/m3"), years: count(5, { optional: true }) }),
     },
   },
   fertiliserFor: { takes: { nitrogen: mass("2 lb", fromNothing), grade: number(0.46) } },
@@ -85,15 +109,7 @@ export const compostCases: FolderCases = {
   nutrientSupply: {
     takes: {
       area: area("500 sq ft", fromNothing),
-      nutrients: record({
-        material: label("compost"),
-        nitrogenLow: shareOf(0.01),
-        nitrogen: number(0.02, { zero: "contradiction" }),
-        nitrogenHigh: number(0.03, { zero: "contradiction" }),
-        phosphate: orNull(shareOf(0.01)),
-        potash: orNull(shareOf(0.01)),
-        source: label("common practice"),
-      }),
+      nutrients: nutrientRow,
       options: record({
         depth: length("1 in", fromNothing),
         densityDry: density("400 kg/m3"),

@@ -250,6 +250,10 @@ export const gardenCases: FolderCases = {
         ...lookedAhead,
         fill: list([record({ material: rottingMaterial, share: number(2) })], { empty: "missing" }),
         there: rottingMaterial,
+        bottom: record(
+          { material: rottingMaterial, depth: length("3 in", { zero: "fine" }) },
+          { optional: true },
+        ),
         springs: list(
           [
             record({
@@ -355,6 +359,17 @@ export const gardenCases: FolderCases = {
   readOnHand: { takes: { table: tableOf(american.onHand, "onHand") } },
   readPieces: { takes: { table: tableOf("piece,section,length\nshelf,2x10,30 in", "pieces") } },
   readPrices: { takes: { table: tableOf(american.prices, "prices") } },
+  readWeather: {
+    takes: {
+      table: tableOf(
+        `month,temperature,rain,evaporation\n${"Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec"
+          .split(" ")
+          .map((month) => `${month},5 °C,3 in,1 in`)
+          .join("\n")}`,
+        "weather",
+      ),
+    },
+  },
   readYards: { takes: { table: tableOf(american.yards, "yards") } },
   toBed: { takes: { spec: record(spec), chosen: record(frame, optional) } },
 };

@@ -93,6 +93,26 @@ describe("the soil of a garden through the years", () => {
     }
   });
 
+  it("lays coarse wood under the fill, no deeper than what is missing", () => {
+    const bottom = { material: row("coarse wood"), depth: inches(4) };
+    const woodIn = (n: number) => {
+      const soil = gardenSoilYears([low("A", n)], { ...choices, bottom }).beds[0]?.soil;
+      const wood = soil?.materials.find(({ material }) => material === "coarse wood");
+      return { wood: amount(wood?.depths[0] ?? times(0, inch), inch), soil };
+    };
+    // 4 in settled were 4 / 0.85 in loose.
+    expect(woodIn(7).wood).toBeCloseTo(4 / (1 - row("coarse wood").settleLikely), 9);
+    expect(woodIn(2).wood).toBeCloseTo(2 / (1 - row("coarse wood").settleLikely), 9);
+    const [without, withWood] = [
+      gardenSoilYears([low("A", 7)], choices).beds[0]?.soil,
+      woodIn(7).soil,
+    ];
+    // Wood rots, soil hardly does: after years that bed is lower.
+    expect(withWood?.months.at(-1)?.depth.likely.si).toBeLessThan(
+      without?.months.at(-1)?.depth.likely.si ?? 0,
+    );
+  });
+
   it("is nothing for a garden without beds", () => {
     expect(gardenSoilYears([], choices)).toMatchObject({ beds: [], years: [], unlike: 0 });
   });
