@@ -127,7 +127,7 @@ export function gardenSoilYears(beds: readonly Bed[], choices: GardenSoilChoices
     beds: found,
     years: yearsOf(found),
     unlike: known.size,
-    cautions: found[0]?.soil.cautions ?? [],
+    cautions: [...known.values()].flatMap(({ cautions }) => cautions),
   };
 }
 

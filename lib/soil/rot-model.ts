@@ -42,28 +42,60 @@ export function simpleRot(pace: number): RotModel {
   };
 }
 
-/** What a material is to the published models, which know only a few kinds of it. */
-function kindOf({ organicVolume, organic }: Rotting): "soil" | "compost" | "wood" {
-  if (organicVolume < 0.5) return "soil";
-  return organic.likely > 0.8 ? "wood" : "compost";
+/** What of a material's organic matter is humus of long ago, compost, and fresh wood: together 1. */
+interface Origin {
+  readonly soil: number;
+  readonly compost: number;
+  readonly wood: number;
+}
+
+// A loose cubic metre of the mean compost holds so much organic matter, in kg.
+const inCompost = 392 * 0.423;
+
+/**
+ * What a material is to the published models, which know only a few kinds of organic matter. A mix is
+ * taken to hold as much compost as its volume says, the rest of its organic matter as the soil's own.
+ */
+function originOf({ organicVolume, organic, dry, decay }: Rotting): Origin {
+  const isRich = organicVolume > 0.999 && organic.likely > 0.8;
+  // Peat is organic through and through, and yet has rotted for ages.
+  if (isRich && decay.likely < 0.05) return { soil: 1, compost: 0, wood: 0 };
+  if (isRich) return { soil: 0, compost: 0, wood: 1 };
+  const held = dry.likely * organic.likely;
+  const compost = held > 0 ? Math.min(1, (organicVolume * inCompost) / held) : 0;
+  return { soil: 1 - compost, compost, wood: 0 };
 }
 
 /** How much faster than likely a material rots. */
 const faster = (material: Rotting, rate: number): number =>
   material.decay.likely === 0 ? 1 : rate / material.decay.likely;
 
-/** Of what rots in the young pool so much becomes old: crops and wood, manure and compost. */
-const humified = { soil: 0.125, compost: 0.25, wood: 0.125 };
+/** Of what rots in the young pool so much becomes old: of manure and compost, of crops and wood. */
+const humified = { compost: 0.25, wood: 0.125 };
 
-/** Two pools: composts and wood begin young, the humus of soil is old. */
+// Monthly means of Uppsala, 1961 to 1990, in °C: from memory. There the model's climate factor is 1.
+const uppsala = [-4.2, -4.3, -0.9, 3.9, 10.2, 15, 16.4, 15.2, 10.9, 6.4, 1.1, -2.7];
+const atUppsala = uppsala.reduce((sum, t) => sum + rothcTemperature(t) / uppsala.length, 0);
+
+/**
+ * Two pools: composts and wood begin young, the humus of soil is old. The climate's factor is that of
+ * the other model's temperature and moisture, against Uppsala's, where this one was fitted.
+ */
 export function icbmRot(year: readonly RotMonth[], clayPercent: number): RotModel {
-  const climate = weatherFactors(year, clayPercent).reduce((sum, factor) => sum + factor / 12, 0);
+  const mean = weatherFactors(year, clayPercent).reduce((sum, factor) => sum + factor / 12, 0);
+  const climate = mean / atUppsala;
   return {
     pools: 2,
-    start: (material) => (kindOf(material) === "soil" ? [0, 1] : [1, 0]),
+    start: (material) => {
+      const { soil } = originOf(material);
+      return [1 - soil, soil];
+    },
     stepper: (material, rate) => {
       const r = climate * faster(material, rate);
-      const kept = humified[kindOf(material)];
+      const { compost, wood } = originOf(material);
+      const young = compost + wood;
+      const kept =
+        young > 0 ? (compost * humified.compost + wood * humified.wood) / young : humified.compost;
       const rates = { young: 0.8 * r, old: 0.00605 * r, humified: kept, input: 0 };
       return (pools) => {
         const after = icbmAfter({ young: pools[0] ?? 0, old: pools[1] ?? 0 }, 1 / 12, rates);
@@ -91,10 +123,17 @@ export function rothcRot(
   return {
     pools: 4,
     start: (material) => {
-      const kind = kindOf(material);
-      if (kind === "soil") return atRest.map((pool) => pool / restSum);
-      const split = kind === "wood" ? rothcSplits.wood : rothcSplits.manure;
-      return [split.dpm, split.rpm, 0, split.hum];
+      const { soil, compost, wood } = originOf(material);
+      const pools = atRest.map((pool) => (soil * pool) / restSum);
+      for (const [share, split] of [
+        [compost, rothcSplits.manure],
+        [wood, rothcSplits.wood],
+      ] as const) {
+        pools[0] = (pools[0] ?? 0) + share * split.dpm;
+        pools[1] = (pools[1] ?? 0) + share * split.rpm;
+        pools[3] = (pools[3] ?? 0) + share * split.hum;
+      }
+      return pools;
     },
     stepper: (material, rate) => {
       const pace = faster(material, rate);

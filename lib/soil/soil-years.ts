@@ -18,7 +18,7 @@ export interface SpringDressing {
   readonly holds?: Length;
   /** 1 to 12; default 4, April. */
   readonly month?: number;
-  /** From which year, 0 for the year of the filling; default 1, the next spring. */
+  /** From which year, 0 for the year of the filling, or of going on; default 1, the next spring. */
   readonly from?: number;
   /** To which year; default the last. */
   readonly until?: number;
@@ -80,8 +80,8 @@ export interface SoilYears {
   readonly years: readonly SoilYear[];
   /** Depth of each material by month, likely. */
   readonly materials: readonly { readonly material: string; readonly depths: readonly Length[] }[];
-  /** Organic matter, likely, kg for each square metre: put in, still there, breathed out. */
-  readonly organicMatter: {
+  /** Carbon, likely, kg for each square metre: put in, still there, breathed out. */
+  readonly carbon: {
     readonly put: number;
     readonly left: number;
     readonly respired: number;
@@ -155,16 +155,19 @@ export function soilYears(layers: readonly SoilLayer[], options: SoilYearsOption
         metres(likely.byMaterialM?.[month * plan.rows.length + of] ?? 0),
       ),
     })),
-    organicMatter: {
-      put: run.end.addedKg,
-      left: run.end.leftKg,
-      respired: run.end.respiredKg,
+    carbon: {
+      put: carbonShare * run.end.addedKg,
+      left: carbonShare * run.end.leftKg,
+      respired: carbonShare * run.end.respiredKg,
     },
     standing: standingOf(plan, run.lots, run.shares),
     cautions: outside(plan, likely.organic),
     basis,
   };
 }
+
+/** Of organic matter so much is carbon, after the course on humus balances. */
+const carbonShare = 0.58;
 
 function basisOf({ rows }: SoilYearsPlan): readonly string[] {
   const ids = rows.flatMap(({ settleSource, organicSource, decaySource }) =>

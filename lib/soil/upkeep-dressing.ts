@@ -35,7 +35,7 @@ const mostM = 0.3;
  * @param options `material`; `depth` or `organic` to hold; `years` and the rest as for `soilYears`.
  * @throws ProblemError where a field is missing, of another kind or out of range, or where both or
  * neither of `depth` and `organic` are given (`contradiction`).
- * @rule the dressing at which the depth, or the organic share, at the end is the one wanted, found by halving; at most a foot each spring
+ * @rule the dressing at which the depth, or the organic share, at the end is the one wanted, found by straight lines; at most a foot each spring
  * @source common practice
  * @example
  * const row = (name) => published.materials.find((each) => each.material === name);
@@ -73,17 +73,12 @@ export function upkeepDressing(
   const find = (key: keyof EndOf): number => {
     if (none[key] >= wanted) return 0;
     if (most[key] < wanted) return mostM;
-    let [low, high] = [0, mostM];
-    for (let step = 0; step < 24; step += 1) {
-      const middle = (low + high) / 2;
-      if (end(middle)[key] >= wanted) high = middle;
-      else low = middle;
-    }
-    return high;
+    return crossing((eachM) => end(eachM)[key] - wanted, none[key] - wanted, most[key] - wanted);
   };
   const length = (m: number): Length => quantity(m, lengthDimension);
   const likely = find("likely");
-  const [low, high] = [find("high"), find("low")];
+  const isSure = (rest.draws ?? 0) === 0;
+  const [low, high] = isSure ? [likely, likely] : [find("high"), find("low")];
   return {
     each: {
       low: length(Math.min(low, likely)),
@@ -93,6 +88,29 @@ export function upkeepDressing(
     },
     holds: most.likely >= wanted,
   };
+}
+
+/**
+ * Where a function that rises crosses 0 between nothing and the most: by the straight line between two
+ * places, kept from creeping by halving what an end that stays is worth (the Illinois rule). A depth
+ * rises in a straight line with the dressing, so that two or three steps are enough.
+ */
+function crossing(over: (eachM: number) => number, atNone: number, atMost: number): number {
+  let [a, b] = [0, mostM];
+  let [below, above] = [atNone, atMost];
+  for (let step = 0; step < 40 && b - a > 1e-7; step += 1) {
+    const place = b - (above * (b - a)) / (above - below);
+    const value = over(place);
+    if (Math.abs(value) < 1e-9) return place;
+    if (value > 0) {
+      [b, above] = [place, value];
+      below /= 2;
+    } else {
+      [a, below] = [place, value];
+      above /= 2;
+    }
+  }
+  return b;
 }
 
 interface EndOf {

@@ -113,6 +113,22 @@ describe("the soil of a garden through the years", () => {
     );
   });
 
+  it("carries the cautions of every bed, whichever comes first", () => {
+    const weather = Array.from({ length: 12 }, () => ({ temperatureC: 10, rainMm: 60, panMm: 40 }));
+    const rich = {
+      ...choices,
+      fill: [{ material: row("compost"), share: 1 }],
+      there: row("topsoil"),
+    };
+    const options = { ...rich, model: "rothc", weather } as const;
+    const ids = (beds: readonly Bed[]) =>
+      gardenSoilYears(beds, options).cautions.map(({ id }) => id);
+    const [full, empty] = [low("A", 0), low("B", 8)];
+    expect(ids([full])).toEqual([]);
+    expect(ids([full, empty])).toEqual(["outside-fitted-soil"]);
+    expect(ids([empty, full])).toEqual(["outside-fitted-soil"]);
+  });
+
   it("is nothing for a garden without beds", () => {
     expect(gardenSoilYears([], choices)).toMatchObject({ beds: [], years: [], unlike: 0 });
   });

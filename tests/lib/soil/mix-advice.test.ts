@@ -29,6 +29,16 @@ describe("advice on a mix", () => {
     expect(judged(0.05, "a raised bed")).toMatchObject({ byVolume: "less" });
   });
 
+  it("takes both bounds in, and nothing past them", () => {
+    for (const [share, byVolume] of [
+      [0.249, "less"],
+      [0.25, "within"],
+      [0.5, "within"],
+      [0.501, "more"],
+    ] as const)
+      expect(judged(share, "a raised bed")).toMatchObject({ byVolume });
+  });
+
   it("says nothing of what an advice leaves out", () => {
     expect(judged(0.3, "planting beds that take in rain")?.byVolume).toBeNull();
     expect(judged(0.05, "compost mixed into native soil, low beds")).toMatchObject({

@@ -39,6 +39,30 @@ describe("a blend that rots", () => {
     // (1246 x 0.04 + 392 x 0.423) / (1246 + 392)
     expect(blend.organic).toBeCloseTo((1246 * 0.04 + 392 * 0.423) / 1638, 12);
     expect(blend.organicVolume).toBe(0.5);
+    // Each part rots by its own organic matter.
+    const organic = [1246 * 0.04, 392 * 0.423] as const;
+    expect(blend.decay).toBeCloseTo(
+      (organic[0] * 0.017 + organic[1] * 0.2) / (organic[0] + organic[1]),
+      12,
+    );
+  });
+
+  it("of three parts topsoil to one of compost is the row of planting mix, rounded there", () => {
+    const blend = rottingBlend([
+      { material: row("topsoil"), share: 3 },
+      { material: row("compost"), share: 1 },
+    ]);
+    const mix = row("planting mix");
+    for (const key of [
+      "organicLow",
+      "organic",
+      "organicHigh",
+      "porosity",
+      "decayLow",
+      "decay",
+      "decayHigh",
+    ] as const)
+      expect(Math.abs(mix[key] / blend[key] - 1), key).toBeLessThan(0.03);
   });
 
   it("lies between its parts, low below high", () => {

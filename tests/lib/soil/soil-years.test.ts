@@ -6,6 +6,7 @@ import {
   type Length,
   ProblemError,
   type RottingMaterial,
+  rottingBlend,
   type SoilLayer,
   type SoilYearsOptions,
   soilYears,
@@ -51,7 +52,7 @@ const still = (material: RottingMaterial): RottingMaterial => ({
 });
 
 describe("a bed's soil through the years", () => {
-  it("keeps account of its organic matter to a billionth, by every model", () => {
+  it("keeps account of its carbon to a billionth, by every model", () => {
     fc.assert(
       fc.property(layers, springs, model, (given, dressings, kind) => {
         const { put, left, respired } = soilYears(given, {
@@ -59,7 +60,7 @@ describe("a bed's soil through the years", () => {
           model: kind,
           weather,
           years: 8,
-        }).organicMatter;
+        }).carbon;
         expect(Math.abs(put - left - respired)).toBeLessThan(1e-9 * (1 + put));
         expect(respired).toBeGreaterThanOrEqual(0);
       }),
@@ -185,20 +186,67 @@ describe("a bed's soil through the years", () => {
     for (const each of added.slice(2)) expect(each).toBeGreaterThan(0);
   });
 
-  it("has its likely figure within its range, the same for the same seed", () => {
+  it("has a range where figures are uncertain, the same for the same seed", () => {
     fc.assert(
       fc.property(layers, fc.integer({ min: 0, max: 1000 }), (given, seed) => {
         const options = { draws: 60, seed, years: 3 };
         const result = soilYears(given, options);
-        for (const { depth, organic } of result.months) {
-          expect(depth.low.si).toBeLessThanOrEqual(depth.likely.si);
-          expect(depth.high.si).toBeGreaterThanOrEqual(depth.likely.si);
-          expect(organic.low).toBeLessThanOrEqual(organic.high);
-        }
         expect(soilYears(given, options)).toEqual(result);
+        // Nothing is uncertain where no draw is made.
+        for (const { depth } of soilYears(given, { years: 3 }).months)
+          expect(depth.low.si).toBe(depth.high.si);
       }),
       { numRuns: 20 },
     );
+    const of = (draws: number) =>
+      soilYears([{ material: compost, depth: inches(10) }], { draws }).months[60]?.depth;
+    const width = (draws: number) => inInches(of(draws)?.high) - inInches(of(draws)?.low);
+    expect(width(400)).toBeGreaterThan(1);
+    // More draws steady the bounds and do not widen them.
+    expect(width(2000) / width(400)).toBeCloseTo(1, 1);
+  });
+
+  it("goes on with its springs, the first of them at once", () => {
+    const given = [{ material: topsoil, depth: inches(9) }];
+    const spring = { material: compost, depth: inches(1) };
+    const whole = depths(given, { springs: [spring], years: 10 });
+    const first = soilYears(given, { springs: [spring], years: 5 });
+    const then = depths(first.standing, { springs: [{ ...spring, from: 0 }], years: 5 });
+    for (const month of [0, 12, 60]) expect(then[month]).toBeCloseTo(whole[60 + month] ?? -1, 8);
+  });
+
+  it("keeps its minerals: what is not organic stays as deep as it settled", () => {
+    const found = depths([{ material: row("sand"), depth: inches(10) }], { years: 20 });
+    for (const depth of found.slice(6)) expect(depth).toBe(found[6]);
+    expect(found[6]).toBeCloseTo(10 * (1 - row("sand").settleLikely), 9);
+  });
+
+  it("does not jump where a mix holds a little more compost, by the published models", () => {
+    const left = (share: number, kind: "icbm" | "rothc") => {
+      const mix = rottingBlend([
+        { material: topsoil, share: 1 - share },
+        { material: compost, share },
+      ]);
+      const { carbon } = soilYears([{ material: mix, depth: inches(10) }], {
+        model: kind,
+        weather,
+      });
+      return carbon.left / carbon.put;
+    };
+    for (const kind of ["icbm", "rothc"] as const)
+      for (const share of [0.05, 0.2, 0.49, 0.5, 0.7, 0.95])
+        expect(Math.abs(left(share + 0.01, kind) - left(share, kind))).toBeLessThan(0.08);
+  });
+
+  it("of peat rots slowly by every model", () => {
+    const peat = dataRow<RottingMaterial>("materials", "material", "peat");
+    for (const kind of ["simple", "icbm", "rothc"] as const) {
+      const { carbon } = soilYears([{ material: peat, depth: inches(10) }], {
+        model: kind,
+        weather,
+      });
+      expect(carbon.left / carbon.put).toBeGreaterThan(0.5);
+    }
   });
 
   it("sinks faster in a warm place than in a cold one", () => {
@@ -242,24 +290,24 @@ describe("a bed's soil through the years", () => {
   });
 });
 
-describe("a bed that was filled to the brim with compost in April", () => {
-  // "Two inches low in October, four by the next autumn": common practice, no source. Told of a bed a
-  // foot high that was filled with compost alone or nearly so.
+describe("a bed that was filled to the brim with compost in April (common practice)", () => {
+  // "Two inches low in October, four by the next autumn", gardeners say of a bed a foot high; in what
+  // it was filled they do not say. Of compost alone four of five draws lie from 2.0 to 3.2 in low, then
+  // from 2.8 to 4.2; of half topsoil from 1.5 to 2.2, then from 1.9 to 2.7. So what they say is at the
+  // edge of the one and beyond the other: it is held here to a quarter of an inch, and no closer.
   const { months } = soilYears([{ material: compost, depth: inches(11) }], { draws: 2000 });
   const low = (month: number) => {
     const depth = months[month]?.depth;
-    return [depth?.high, depth?.low].map((one) => 11 - inInches(one));
+    return { least: 11 - inInches(depth?.high), most: 11 - inInches(depth?.low) };
   };
+  const about = 0.25;
 
-  it("stands about two inches low in October (common practice)", () => {
-    const [least = 0, most = 0] = low(6);
-    expect(least).toBeLessThan(2.05);
-    expect(most).toBeGreaterThan(2);
-  });
-
-  it("stands about four inches low by the next autumn (common practice)", () => {
-    const [least = 0, most = 0] = low(18);
-    expect(least).toBeLessThan(4);
-    expect(most).toBeGreaterThan(4);
+  it.each([
+    [6, 2, "October"],
+    [18, 4, "the next autumn"],
+  ])("after %i months stands about %i in low, in %s", (month, said) => {
+    const { least, most } = low(month);
+    expect(least).toBeLessThan(said + about);
+    expect(most).toBeGreaterThan(said - about);
   });
 });

@@ -139,7 +139,10 @@ export const rows: readonly LedgerRow[] = [
     what: "120 sq ft at 3 in from a cubic yard, misprinted",
     source: "trade-coverage-pages",
     mark: "READ",
-    leftOut: "a wrong row of the same table as 105 to 110, which is checked",
+    checked: {
+      file: "published/trade-coverage-pages.test.ts",
+      title: "do not cover %s ft2, as printed",
+    },
   },
   {
     what: "bags of 1, 2 and 3 cu ft to a cubic yard",
