@@ -32,7 +32,8 @@ export interface DressingForNitrogen {
  * @param nutrients a row, as for `nutrientSupply`.
  * @param options `densityDry`, 1 to 5,000 kg/m3; `years`: in which year of dressing it is met, 1 to 30,
  * default 5.
- * @throws ProblemError where a field is missing, of another kind or out of range.
+ * @throws ProblemError where a field is missing, of another kind or out of range, or the compost may
+ * hold no nitrogen while some is needed.
  * @rule depth = need / nitrogen that comes free in that year of a dressing a unit deep
  * @source compost-calculations-sheet, hartz-compost-nitrogen, umd-fertilizer
  * @example
@@ -50,6 +51,16 @@ export function dressingForNitrogen(
   const row = given.fields(need, ["need"]);
   const rate = given.plain(row.nitrogen, ["need", "nitrogen"], { min: 0, max: 20 });
   given.fields(options, ["options"]);
+  const compost = given.fields(nutrients, ["nutrients"]);
+  if (rate > 0 && compost.nitrogenLow === 0) {
+    given.add({
+      code: "too-small",
+      path: ["nutrients", "nitrogenLow"],
+      allowed: "more than 0: without nitrogen no depth meets a need",
+      received: "0",
+      remedy: "Give the least nitrogen the compost may have, or use a fertiliser.",
+    });
+  }
   given.done();
   const metre = quantity(1, lengthDimension);
   const thousand = quantity(1000 * squareFoot.si, squareFoot.dim);

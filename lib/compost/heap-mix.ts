@@ -45,11 +45,14 @@ export interface HeapMix {
   readonly finished: Range<Volume>;
   /** Carbon over nitrogen; null where there is no nitrogen. */
   readonly ratio: number | null;
-  /** Water, a share of the moist mass. */
-  readonly moisture: number;
+  /** Water, a share of the moist mass; null where it is not known of a part. */
+  readonly moisture: number | null;
+  /** Parts, by name, that come by mass and whose density is not known: neither in `raw` nor `finished`. */
+  readonly unmeasured: readonly string[];
   /** Against 25 to 30 to 1, which suits a heap best. */
   readonly fit: "too little carbon" | "fits" | "too much carbon";
-  readonly damp: "too dry" | "fits" | "too wet";
+  /** Null where the moisture is not known. */
+  readonly damp: "too dry" | "fits" | "too wet" | null;
   readonly seasons: readonly HeapSeason[];
   readonly basis: readonly string[];
 }
@@ -68,7 +71,9 @@ export interface PlainPart {
   readonly m3: number;
   readonly carbon: number;
   readonly nitrogen: number;
-  readonly moisture: number;
+  /** Null where the shares are of the mass as it comes. */
+  readonly moisture: number | null;
+  readonly density: number | null;
   readonly season: string;
 }
 
@@ -114,12 +119,19 @@ export function heapMix(parts: readonly HeapPart[]): HeapMix {
     return { season, mass, raw, ratio };
   });
   const { ratio, moisture, raw } = whole;
+  const unmeasured = parts.filter((_, at) => plain[at]?.density === null && plain[at]?.kg);
   return {
     ...whole,
     finished: heapYield(raw),
     fit:
-      ratio === null || ratio > 30 ? "too much carbon" : ratio < 25 ? "too little carbon" : "fits",
-    damp: moisture < 0.5 ? "too dry" : moisture > 0.6 ? "too wet" : "fits",
+      ratio === null || ratio > 30 + 1e-9
+        ? "too much carbon"
+        : ratio < 25 - 1e-9
+          ? "too little carbon"
+          : "fits",
+    unmeasured: [...new Set(unmeasured.map(({ material }) => material.material))],
+    damp:
+      moisture === null ? null : moisture < 0.5 ? "too dry" : moisture > 0.6 ? "too wet" : "fits",
     seasons,
     basis: [...new Set(["nrcs-neh-637", ...parts.map(({ material }) => material.source)])],
   };
@@ -164,7 +176,7 @@ export function heapMaterialOf(
   const part = (key: string): number => given.plain(row[key], [...path, key], shareLimits);
   const carbon = (part("carbonLow") + part("carbonHigh")) / 2;
   const nitrogen = (part("nitrogenLow") + part("nitrogenHigh")) / 2;
-  const moisture = row.moisture === null ? 0 : part("moisture");
+  const moisture = row.moisture === null ? null : part("moisture");
   const density =
     row.density === null
       ? null
@@ -183,8 +195,13 @@ function sumOf(parts: readonly PlainPart[]) {
       moisture: 0,
     };
   }
-  const { ratio, moisture } = carbonNitrogen(
-    parts.map(({ kg: each, ...shares }) => ({ mass: quantity(each, massDimension), ...shares })),
+  const { ratio, moisture: known } = carbonNitrogen(
+    parts.map(({ kg: each, moisture, ...shares }) => ({
+      mass: quantity(each, massDimension),
+      ...shares,
+      moisture: moisture ?? 0,
+    })),
   );
+  const moisture = parts.some((part) => part.kg > 0 && part.moisture === null) ? null : known;
   return { mass: quantity(kg, massDimension), raw: quantity(m3, volumeDimension), ratio, moisture };
 }

@@ -38,7 +38,7 @@ export interface NitrogenBalance {
  * @param supply nitrogen that comes free in the year, 0 to 1,000,000 kg.
  * @throws ProblemError where a field is missing, of another kind or out of range.
  * @rule need = area x rate; short = need - supply, over = supply - need, neither below none
- * @source umd-fertilizer
+ * @source umd-fertilizer, common practice
  * @example
  * const need = { crops: "vegetables in general", nitrogen: 2, source: "umd-fertilizer" };
  * nitrogenBalance(times(500, squareFoot), need, times(0.4, pound)).short // => 9.6 oz

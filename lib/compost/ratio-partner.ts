@@ -6,7 +6,13 @@ import {
   type Volume,
   volumeDimension,
 } from "../measure/index.ts";
-import { type HeapMaterial, type HeapPart, heapMaterialOf, heapPartOf } from "./heap-mix.ts";
+import {
+  type HeapMaterial,
+  type HeapPart,
+  heapMaterialOf,
+  heapPartOf,
+  type PlainPart,
+} from "./heap-mix.ts";
 
 /** How much more of a material brings a heap to a ratio. */
 export interface RatioPartner {
@@ -14,8 +20,8 @@ export interface RatioPartner {
   readonly mass: Mass;
   /** Null where the material's density is not known. */
   readonly volume: Volume | null;
-  /** Water of the heap with it, a share of the moist mass. */
-  readonly moisture: number;
+  /** Water of the heap with it, a share of the moist mass; null where it is not known of a part. */
+  readonly moisture: number | null;
 }
 
 /** The ratio wanted. */
@@ -56,10 +62,10 @@ export function ratioPartner(
   // Carbon beyond what the nitrogen asks for at the goal: below nothing where it lacks.
   const beyond = there.reduce(
     (sum, { kg, carbon, nitrogen, moisture }) =>
-      sum + kg * (1 - moisture) * (carbon - goal * nitrogen),
+      sum + kg * (1 - (moisture ?? 0)) * (carbon - goal * nitrogen),
     0,
   );
-  const each = (1 - partner.moisture) * (partner.carbon - goal * partner.nitrogen);
+  const each = (1 - (partner.moisture ?? 0)) * (partner.carbon - goal * partner.nitrogen);
   if (Math.abs(beyond) < 1e-12) return made(material, partner, there, 0);
   if (each === 0 || beyond / each > 0) return null;
   return made(material, partner, there, -beyond / each);
@@ -67,16 +73,20 @@ export function ratioPartner(
 
 function made(
   material: HeapMaterial,
-  { density, moisture }: { readonly density: number | null; readonly moisture: number },
-  there: readonly { readonly kg: number; readonly moisture: number }[],
+  { density, moisture }: Pick<PlainPart, "density" | "moisture">,
+  there: readonly Pick<PlainPart, "kg" | "moisture">[],
   kg: number,
 ): RatioPartner {
-  const water = there.reduce((sum, part) => sum + part.kg * part.moisture, kg * moisture);
+  const isKnown = moisture !== null && there.every((part) => part.moisture !== null);
+  const water = there.reduce(
+    (sum, part) => sum + part.kg * (part.moisture ?? 0),
+    kg * (moisture ?? 0),
+  );
   const all = there.reduce((sum, part) => sum + part.kg, kg);
   return {
     material: material.material,
     mass: quantity(kg, massDimension),
     volume: density === null ? null : quantity(kg / density, volumeDimension),
-    moisture: all > 0 ? water / all : 0,
+    moisture: !isKnown ? null : all > 0 ? water / all : 0,
   };
 }

@@ -67,7 +67,7 @@ export function icbm(pools: IcbmPools, span: Duration, options: IcbmOptions): Ic
     ...after,
     total,
     respired: young + old + input * years - total,
-    inTheEnd: restOf(rates, input),
+    inTheEnd: restOf({ young: pools.young, old: pools.old }, rates, input),
   };
 }
 
@@ -102,10 +102,15 @@ function between(a: number, b: number, t: number): number {
 }
 
 function restOf(
+  pools: IcbmPools,
   { young, old, humified }: Omit<IcbmRates, "input">,
   input: number,
 ): IcbmPools | null {
-  if (input === 0) return young > 0 && old > 0 ? { young: 0, old: 0 } : null;
-  if (young === 0 || (old === 0 && humified > 0)) return null;
-  return { young: input / young, old: humified === 0 ? 0 : (humified * input) / old };
+  if (input > 0 && (young === 0 || (old === 0 && humified > 0))) return null;
+  // What does not rot stays, and with it what the young pool leaves there.
+  const kept = pools.old + (young > 0 ? humified * pools.young : 0);
+  return {
+    young: young > 0 ? input / young : pools.young,
+    old: old > 0 ? (humified * input) / old : kept,
+  };
 }

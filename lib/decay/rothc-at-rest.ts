@@ -21,14 +21,14 @@ const mostYears = 20_000;
 
 /**
  * The pools that a soil comes to where every year is the same, from empty ones: years are run until
- * the carbon changes by less than a millionth of a unit in one.
+ * the carbon, in t/ha, changes by less than 0.000001 in one.
  *
  * @param year its twelve months, as for `rothcRun`.
  * @param soil `clayPercent`; `depthCm`, default 23; `iom`, inert carbon, default none.
  * @returns the pools at the year's end.
  * @throws ProblemError where there are not twelve months, or a figure is missing, of another kind or
- * out of range.
- * @rule one year after another until the total changes by less than 0.000001
+ * out of range; where the soil is too cold or dry to come to rest in 20,000 years (`contradiction`).
+ * @rule one year after another until the total changes by less than 0.000001 t/ha
  * @source rothc-2025
  * @example
  * const year12 = Array.from({ length: 12 }, () => ({ temperatureC: 10, rainMm: 60, panMm: 40, carbon: 0.1 }));
@@ -63,6 +63,16 @@ export function rothcAtRest(year: readonly RothcMonthSpec[], soil: RothcRestSoil
     before = total;
     total = end.total;
     years += 1;
+  }
+  if (years === mostYears) {
+    given.add({
+      code: "contradiction",
+      path: ["year"],
+      allowed: `weather in which the soil comes to rest within ${mostYears} years`,
+      received: "months too cold or too dry for it to rot",
+      remedy: "Check the months' temperature, rain and evaporation.",
+    });
+    given.done();
   }
   const { dpm, rpm, bio, hum } = state;
   return { dpm, rpm, bio, hum, iom, total, years };

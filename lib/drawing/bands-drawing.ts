@@ -7,6 +7,7 @@ import type { DrawingOptions } from "./board-drawing.ts";
 import { type ReadSeries, readSeries } from "./read-series.ts";
 import { defaultWidths, requireDrawable } from "./require-drawable.ts";
 import type { Drawing } from "./tree.ts";
+import { valueAt } from "./value-at.ts";
 
 /** A place of a line: how far along, and the value there, alone or with its range. */
 export interface DrawnPoint {
@@ -61,7 +62,7 @@ export interface BandsDrawingOptions extends DrawingOptions {
  * @returns a drawing in a form for each width
  * @throws ProblemError where a line has fewer than two points or they go back, a value is no number
  * or of another kind than the first (`wrong-unit`), or in another currency (`mixed-currency`), or an
- * option is not one of these
+ * option is of another kind or out of range
  * @rule height of a place = its value / the greatest value of the axis
  * @source common practice
  * @example
@@ -113,8 +114,10 @@ interface Words {
 function inWords({ series, levels }: ReadSeries, { across, marked, print }: Words): string {
   const value = ({ low, likely, high }: SheetSeries["points"][number]): string =>
     low === high ? print(likely) : `${print(likely)} (${print(low)} to ${print(high)})`;
-  const lines = series.map(({ name, points }) => {
-    const ends = [points[0], valueAt(points, marked), points.at(-1)];
+  const lines = series.map((one) => {
+    const { name, points } = one;
+    const there = marked === undefined ? undefined : valueAt(one, marked);
+    const ends = [points[0], there, points.at(-1)];
     const told = ends.flatMap((point) =>
       point ? [`${value(point)} at ${Number(point.at.toPrecision(4))} ${across}`] : [],
     );
@@ -122,19 +125,4 @@ function inWords({ series, levels }: ReadSeries, { across, marked, print }: Word
   });
   const straight = levels.map((level) => `${level.name} ${print(level.value)}`);
   return `${[...lines, ...straight].join("; ")}.`;
-}
-
-/** The values at a place, in proportion between two points; undefined off the line. */
-export function valueAt(
-  points: SheetSeries["points"],
-  at: number | undefined,
-): SheetSeries["points"][number] | undefined {
-  if (at === undefined) return undefined;
-  const after = points.findIndex((point) => point.at >= at - 1e-9);
-  const [from, to] = [points[Math.max(0, after - 1)], points[after]];
-  if (from === undefined || to === undefined || at < (points[0]?.at ?? 0) - 1e-9) return undefined;
-  const share = to.at > from.at ? (at - from.at) / (to.at - from.at) : 1;
-  const between = (key: "low" | "likely" | "high"): number =>
-    from[key] + (to[key] - from[key]) * share;
-  return { at, low: between("low"), likely: between("likely"), high: between("high") };
 }

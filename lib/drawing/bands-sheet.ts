@@ -1,7 +1,8 @@
-import { axisOver, type Scale } from "./axis.ts";
-import { textWidth } from "./labels.ts";
+import { axisOver, roundStep, type Scale } from "./axis.ts";
+import { shortened, textWidth } from "./labels.ts";
 import { spreadOut } from "./spread-out.ts";
 import { lines, picture, px, svg, type Tree, words } from "./tree.ts";
+import { valueAt } from "./value-at.ts";
 
 /** A place of a line in plain numbers. */
 export interface SheetPoint {
@@ -76,7 +77,7 @@ export function bandsSheet(sheet: BandsSheet, width: number): Tree {
     ...levels.map((level, at) => levelPart(level, at, frame)),
     ...series.map((one, at) => linePart(one, at, frame)),
     ...placesAlong([first, last], sheet.across, frame),
-    ...(broad ? endNames(sheet, frame) : keyAbove(sheet, width)),
+    ...(broad ? endNames(sheet, frame, width) : keyAbove(sheet, width)),
     ...markedPart(sheet, frame, width),
   ]);
 }
@@ -146,14 +147,13 @@ function placesAlong(
   across: string,
   { left, right, foot, x }: Frame,
 ): readonly Tree[] {
-  const plain: Scale = {
-    unitSi: 1,
-    print: String,
-    tick: (at) => String(Number(at.toPrecision(6))),
-  };
   const room = Math.max(1, Math.floor((right - left) / 52));
-  const { ticks } = axisOver([Math.min(0, first), last], plain, room);
-  const within = ticks.filter(({ at }) => at >= first - 1e-9 && at <= last + 1e-9);
+  const step = last > first ? roundStep((last - first) / room) : 1;
+  const [from, to] = [Math.ceil(first / step - 1e-9), Math.floor(last / step + 1e-9)];
+  const within = Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => {
+    const at = Number(((from + index) * step).toPrecision(12));
+    return { at, text: String(Number(at.toPrecision(9))) };
+  });
   return [
     lines("dim", [[left, foot, right, foot]]),
     lines(
@@ -168,7 +168,11 @@ function placesAlong(
 }
 
 /** Names where their lines end, moved apart where they would lie upon each other. */
-function endNames({ series, levels }: BandsSheet, { right, top, foot, y }: Frame): readonly Tree[] {
+function endNames(
+  { series, levels }: BandsSheet,
+  { right, top, foot, y }: Frame,
+  width: number,
+): readonly Tree[] {
   const ends = [
     ...series.map(({ name, points }) => ({ name, y: y(points.at(-1)?.likely ?? 0) })),
     ...levels.map(({ name, value }) => ({ name, y: y(value) })),
@@ -181,7 +185,10 @@ function endNames({ series, levels }: BandsSheet, { right, top, foot, y }: Frame
     const place = places[at] ?? end.y;
     return [
       lines("lead-line", [[right + 1, end.y, right + 8, place]]),
-      words("label", end.name, { x: right + 11, y: place + 4.8 }),
+      words("label", shortened(end.name, width - right - 12, textPx), {
+        x: right + 11,
+        y: place + 4.8,
+      }),
     ];
   });
 }
@@ -196,16 +203,9 @@ function keyAbove({ series, levels }: BandsSheet, width: number): readonly Tree[
     const y = 6 + at * lineHigh;
     return [
       svg("path", { class: kind, d: `M0 ${px(y)}H28` }),
-      words("label", shortened(name, width - 40), { x: 36, y: y + 4.8 }),
+      words("label", shortened(name, width - 40, textPx), { x: 36, y: y + 4.8 }),
     ];
   });
-}
-
-function shortened(text: string, room: number): string {
-  if (widthOf(text) <= room) return text;
-  let kept = text;
-  while (kept.length > 1 && widthOf(`${kept}…`) > room) kept = kept.slice(0, -1);
-  return `${kept}…`;
 }
 
 /** The marked place: a line down, a dot on each line, the value beside it. */
@@ -217,8 +217,8 @@ function markedPart(
   if (marked === undefined) return [];
   const { top, foot, x, y } = frame;
   const found = series.flatMap((one, at) => {
-    const point = pointAt(one, marked);
-    return point === undefined ? [] : [{ at, value: point }];
+    const point = valueAt(one, marked);
+    return point === undefined ? [] : [{ at, value: point.likely }];
   });
   if (found.length === 0) return [];
   const texts = found.map(({ value }) => scale.print(value));
@@ -238,14 +238,4 @@ function markedPart(
       }),
     ]),
   ];
-}
-
-/** A line's value at a place; undefined off it. */
-function pointAt({ points, shape }: SheetSeries, at: number): number | undefined {
-  const after = points.findIndex((point) => point.at >= at - 1e-9);
-  const [from, to] = [points[Math.max(0, after - 1)], points[after]];
-  if (from === undefined || to === undefined || at < (points[0]?.at ?? at) - 1e-9) return undefined;
-  if (Math.abs(to.at - at) < 1e-9) return to.likely;
-  if (shape === "step") return from.likely;
-  return from.likely + ((to.likely - from.likely) * (at - from.at)) / (to.at - from.at || 1);
 }

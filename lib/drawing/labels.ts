@@ -41,6 +41,14 @@ export function textWidth(text: string, sizePx: number): number {
   return ems * sizePx;
 }
 
+/** A text cut short where it has no room, its end marked so. */
+export function shortened(text: string, room: number, sizePx: number): string {
+  if (textWidth(text, sizePx) <= room) return text;
+  let kept = text;
+  while (kept.length > 1 && textWidth(`${kept}…`, sizePx) > room) kept = kept.slice(0, -1);
+  return `${kept}…`;
+}
+
 /** Names in a list that may be long: "A-1, A-2, A-3 and 9 more". */
 export function namesInShort(names: readonly string[], most: number): string {
   if (names.length <= most) return names.join(", ");

@@ -3,7 +3,7 @@ import { Given } from "../measure/given.ts";
 import type { Quantity } from "../measure/index.ts";
 import { type Axis, axisOver, type Scale, scaleFor } from "./axis.ts";
 import type { DrawingOptions } from "./board-drawing.ts";
-import { textWidth } from "./labels.ts";
+import { shortened, textWidth } from "./labels.ts";
 import { requireAmounts } from "./require-amounts.ts";
 import { defaultWidths, requireDrawable } from "./require-drawable.ts";
 import { box, type Drawing, lines, picture, type Tree, words } from "./tree.ts";
@@ -209,7 +209,7 @@ function keyOf(
     x += wide;
     return [
       box(`part of-${at + 1}`, left, y - 6, 12, 12),
-      words("label", name, { x: left + 18, y: y + 4.8 }),
+      words("label", shortened(name, width - left - 18, textPx), { x: left + 18, y: y + 4.8 }),
     ];
   });
   return { parts, high: y + 12 };

@@ -33,7 +33,9 @@ const longest = { min: inch, max: times(1000, foot) };
 
 /**
  * The ground that a heap of loose soil takes beside a bed: a ridge whose sides slope, flat on top where
- * it would be too high. A sheet under it wants a hand's breadth more all round.
+ * it would be too high. `length` is that
+ * of its middle: its own ends slope too and want half a side's run more at each, and a sheet under it a
+ * hand's breadth more all round.
  *
  * @param loose 0 to 1,000,000 m3.
  * @param options `length` of the ridge, 1 in to 1000 ft; `highest`, 1 in to 20 ft, default 2 ft; `slope`

@@ -55,8 +55,10 @@ describe("an entry with a slide", () => {
     await field(page, "year", "years.md").first().fill("many");
     await expect.poll(() => cell(page, "years.md", "year").textContent()).toMatch(/number/);
     expect(await slide.inputValue()).toBe("12");
+    expect(await slide.getAttribute("aria-valuetext")).toBe("12");
     const share = cell(page, "years.md", "share").locator("input[type=range]");
     expect(await share.inputValue()).toBe("30");
+    expect(await share.getAttribute("aria-valuetext")).toBe("30 %");
     await share.focus();
     await page.keyboard.press("ArrowLeft");
     await expect.poll(() => answer(page, "part").textContent()).toContain("25");

@@ -21,6 +21,8 @@ export class SlideField {
     for (const [key, value] of Object.entries({ min: from, max: to, step }))
       setAttribute(this.element, key, value);
     if (at !== undefined && this.element.value !== text.trim()) this.element.value = String(at);
-    setAttribute(this.element, "aria-valuetext", unit ? `${text} ${unit}` : text);
+    // Of a text that is refused the place stays, and what is said of it.
+    if (at !== undefined)
+      setAttribute(this.element, "aria-valuetext", unit ? `${at} ${unit}` : String(at));
   }
 }

@@ -36,4 +36,12 @@ describe("a dressing for nitrogen", () => {
     expect(deep(1, 5).cautions).toEqual([]);
     expect(deep(0, 1).depth.likely.si).toBe(0);
   });
+
+  it("is refused where the compost may hold none, unless nothing is needed", () => {
+    const poor = { ...nutrients, nitrogenLow: 0 };
+    expect(() => dressingForNitrogen(need, poor, { densityDry })).toThrow(/no depth meets/);
+    expect(dressingForNitrogen({ ...need, nitrogen: 0 }, poor, { densityDry }).depth.high.si).toBe(
+      0,
+    );
+  });
 });

@@ -92,6 +92,43 @@ describe("what goes onto the heap", () => {
     expect(amount(dry.finished.likely, cubicMetre)).toBeCloseTo(0.5, 9);
   });
 
+  // USDA NRCS National Engineering Handbook 637: 25 to 30 parts of carbon, half to six tenths water.
+  it.each([
+    [24.9, "too little carbon"],
+    [25, "fits"],
+    [30, "fits"],
+    [30.1, "too much carbon"],
+  ])("of %f parts of carbon to one of nitrogen: %s (READ)", (ratio, fit) => {
+    const shares = { carbonLow: ratio / 100 - 0.05, carbonHigh: ratio / 100 + 0.05 };
+    const material = { ...row("leaves"), ...shares, nitrogenLow: 0.01, nitrogenHigh: 0.01 };
+    const parts = [{ material, amount: times(1, cubicMetre) }];
+    expect(heapMix(parts).ratio).toBeCloseTo(ratio, 9);
+    expect(heapMix(parts).fit).toBe(fit);
+  });
+
+  it.each([
+    [0.49, "too dry"],
+    [0.5, "fits"],
+    [0.6, "fits"],
+    [0.61, "too wet"],
+  ])("of %f water: %s (READ)", (moisture, damp) => {
+    const material = { ...row("leaves"), moisture };
+    expect(heapMix([{ material, amount: times(1, cubicMetre) }])).toMatchObject({ damp });
+  });
+
+  it("knows no moisture and no volume where they are not known of a part, and says so", () => {
+    const cow = row("cow manure, fresh");
+    const mix = heapMix([
+      { material: cow, amount: times(10, kilogram) },
+      { material: row("leaves"), amount: times(1, cubicMetre) },
+    ]);
+    expect(mix).toMatchObject({ moisture: null, damp: null, unmeasured: ["cow manure, fresh"] });
+    expect(amount(mix.raw, cubicMetre)).toBe(1);
+    const known = heapMix([{ material: row("leaves"), amount: times(1, cubicMetre) }]);
+    expect(known.unmeasured).toEqual([]);
+    expect(known.moisture).toBeCloseTo(0.38, 9);
+  });
+
   it("asks for a mass where nobody knows the density, and for something at all", () => {
     const sheep = row("sheep manure");
     expect(() => heapMix([{ material: sheep, amount: cubicMetre }])).toThrow(/density/);

@@ -82,4 +82,14 @@ describe("two pools of carbon", () => {
     });
     expect(rest.old).toBeCloseTo(inTheEnd?.old ?? 0, 9);
   });
+
+  it("rest where a pool that gets nothing does not rot, and nowhere where one gets something", () => {
+    const kept = icbm({ young: 1, old: 4 }, year, { humified: 0.2, oldRate: 0 }).inTheEnd;
+    expect(kept).toEqual({ young: 0, old: 4.2 });
+    const still = icbm({ young: 1, old: 4 }, year, { humified: 0.2, youngRate: 0 }).inTheEnd;
+    expect(still).toEqual({ young: 1, old: 0 });
+    expect(
+      icbm({ young: 1, old: 4 }, year, { humified: 0.2, oldRate: 0, input: 0.1 }).inTheEnd,
+    ).toBeNull();
+  });
 });

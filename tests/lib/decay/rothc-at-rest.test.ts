@@ -24,6 +24,11 @@ describe("pools at rest", () => {
     expect((two ?? 0) / (one ?? 1)).toBeCloseTo(2, 4);
   });
 
+  it("are never said where the soil is too cold to come to rest", () => {
+    const frozen = year.map((month) => ({ ...month, temperatureC: -10 }));
+    expect(() => rothcAtRest(frozen, { clayPercent: 20 })).toThrow(/too cold/);
+  });
+
   it("need twelve months", () => {
     expect(() => rothcAtRest([...year, ...year], { clayPercent: 20 })).toThrow(/twelve months/);
   });

@@ -48,6 +48,30 @@ describe("lines with bands", () => {
     expect(places[1]?.[0]).toBe(places[2]?.[0]);
   });
 
+  it("say of a step half-way what it shows there: the value before", () => {
+    const series = [{ ...line("bags", [5, 9]), shape: "step" as const }];
+    const drawing = bandsDrawing(series, { marked: 0.5 });
+    expect(drawing.alternative).toBe("bags: 5″ at 0 years, 5″ at 0.5 years, 9″ at 1 years.");
+    expect(texts(formAt(drawing, 670))).toContain("5″");
+  });
+
+  it("have round places along that do not begin at nothing", () => {
+    const years = [2026, 2041].map((at) => ({ at, value: inches(at - 2020) }));
+    const shown = texts(formAt(bandsDrawing([{ name: "soil", points: years }]), 670));
+    expect(shown.filter((text) => /^20[234]\d$/.test(text)).length).toBeGreaterThan(4);
+  });
+
+  it("cut a name short that would leave the sheet", () => {
+    const long = "left to itself for fifteen years, without any compost in spring";
+    for (const from of [0, 560, 670]) {
+      const parts = formAt(bandsDrawing([line(long, [8, 9])]), from);
+      const wide = Number((parts[0]?.at.viewBox ?? "").split(" ")[2]);
+      const [label] = parts.filter(({ kind }) => kind === "label");
+      expect(texts(parts).some((text) => text.endsWith("…"))).toBe(true);
+      expect(Number(label?.at.x)).toBeLessThan(wide);
+    }
+  });
+
   it("say their ends, the marked place with its range, and the levels", () => {
     const value = (likely: number) => ({
       low: inches(likely - 1),
