@@ -185,7 +185,7 @@ function endNames(
     const place = places[at] ?? end.y;
     return [
       lines("lead-line", [[right + 1, end.y, right + 8, place]]),
-      words("label", shortened(end.name, width - right - 12, textPx), {
+      words("label", shortened(end.name, width - right - 11, textPx), {
         x: right + 11,
         y: place + 4.8,
       }),

@@ -72,6 +72,12 @@ describe("lines with bands", () => {
     }
   });
 
+  it("leave a name whole that has room", () => {
+    for (const name of ["rim", "wanted", "loose, brought", "as it was in spring"])
+      for (const from of [0, 560, 670])
+        expect(texts(formAt(bandsDrawing([line(name, [8, 9])]), from))).toContain(name);
+  });
+
   it("say their ends, the marked place with its range, and the levels", () => {
     const value = (likely: number) => ({
       low: inches(likely - 1),
