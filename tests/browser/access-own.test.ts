@@ -81,8 +81,7 @@ describe("without a mouse", again, () => {
     // A sheet gives focus back to where it was opened from, though the menu has closed.
     await page.keyboard.press("Enter");
     await first.waitFor();
-    await page.keyboard.press("Tab");
-    await page.keyboard.press("Enter");
+    await first.press("Enter");
     await page.getByRole("dialog").waitFor();
     await page.keyboard.press("Escape");
     await page.getByRole("dialog").waitFor({ state: "detached" });
