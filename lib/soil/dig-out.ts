@@ -65,7 +65,7 @@ export interface DigOut {
  * in, `sides` and `ends`, default 2 each; share `lost`, default 0.02; `count` of beds alike, default 1.
  * @throws ProblemError naming every field that is missing, of another kind or out of range.
  * @rule trench = whole area - what stays between the trenches; loose = in place x bank to loose factor; missing = wanted - what stays - what goes back
- * @source fm-5-434, common practice
+ * @source fm-5-434, common practice, from memory
  * @example
  * const bed = { length: times(99, inch), width: times(51, inch), section: { thickness: times(1.5, inch) } };
  * const earth = { soil: "common earth", bankToLoose: 1.25, bankToCompacted: 0.9 };

@@ -8,6 +8,7 @@ import {
   type Volume,
 } from "../measure/index.ts";
 import { volumeLimits } from "./limits.ts";
+import { sourcesOf } from "./sources.ts";
 
 /** How long a kind of hand work takes: a row of the table of digging rates. */
 export interface DiggingRate {
@@ -70,6 +71,6 @@ export function diggingHours(works: readonly DiggingWork[]): Range<Duration> {
     low: total((row) => row.low),
     likely: total((row) => Math.sqrt(row.low * row.high)),
     high: total((row) => row.high),
-    basis: [...new Set(works.map(({ work }) => work.source))],
+    basis: [...new Set(works.flatMap(({ work }) => sourcesOf(work.source)))],
   };
 }

@@ -14,7 +14,7 @@ import { volumeLimits } from "./limits.ts";
 
 /** How the heap lies. */
 export interface HeapRoomOptions {
-  /** Along the bed, 1 in to 1000 ft. */
+  /** Along the bed, of the middle of its height, 1 in to 1000 ft. */
   readonly length: Length;
   /** Greatest height, 1 in to 20 ft; default 2 ft: higher is hard to heap. */
   readonly highest?: Length;
@@ -26,6 +26,8 @@ export interface HeapRoomOptions {
 export interface HeapRoom {
   readonly width: Length;
   readonly height: Length;
+  /** On the ground with both its sloping ends. */
+  readonly length: Length;
   readonly area: Area;
 }
 
@@ -33,15 +35,14 @@ const longest = { min: inch, max: times(1000, foot) };
 
 /**
  * The ground that a heap of loose soil takes beside a bed: a ridge whose sides slope, flat on top where
- * it would be too high. `length` is that
- * of its middle: its own ends slope too and want half a side's run more at each, and a sheet under it a
- * hand's breadth more all round.
+ * it would be too high. Its ends slope
+ * as its sides do. A sheet under it wants a hand's breadth more all round.
  *
  * @param loose 0 to 1,000,000 m3.
  * @param options `length` of the ridge, 1 in to 1000 ft; `highest`, 1 in to 20 ft, default 2 ft; `slope`
  * of its sides, 10 to 60 degrees, default 35.
  * @throws ProblemError where a field is missing, of another kind or out of range.
- * @rule section = volume / length; a ridge has height = root of (section x tan slope); flat-topped, width = section / height + height / tan slope
+ * @rule section = volume / length; a ridge has height = root of (section x tan slope); flat-topped, width = section / height + height / tan slope; length on the ground = length + height / tan slope
  * @source from memory
  * @example
  * heapRoom(times(20, cubicFoot), { length: times(8, foot) }).height // => 1 ft 3 7/8 in
@@ -62,9 +63,11 @@ export function heapRoom(loose: Volume, options: HeapRoomOptions): HeapRoom {
   const ridgeM = Math.sqrt(sectionM2 * steep);
   const heightM = Math.min(ridgeM, highestM);
   const widthM = heightM > 0 ? sectionM2 / heightM + heightM / steep : 0;
+  const groundM = heightM > 0 ? lengthM + heightM / steep : 0;
   return {
     width: quantity(widthM, lengthDimension),
     height: quantity(heightM, lengthDimension),
-    area: quantity(widthM * lengthM, areaDimension),
+    length: quantity(groundM, lengthDimension),
+    area: quantity(widthM * groundM, areaDimension),
   };
 }

@@ -9,8 +9,8 @@ export interface LeadLevel {
   /** mg/kg, which is ppm; above 0, to 1,000,000. */
   readonly level: number;
   readonly meaning: string;
-  /** Year, month or day from which it holds, as `2025-10-16`. */
-  readonly since: string;
+  /** Year, month or day from which it holds, as `2025-10-16`; null where that is not known. */
+  readonly since: string | null;
   /** To when it held; null where it still does. */
   readonly until: string | null;
   readonly source: string;
@@ -35,9 +35,9 @@ export interface LeadReading {
  * @param ppm mg/kg of lead, 0 to 1,000,000.
  * @param levels rows of the table of soil lead.
  * @param on the day whose levels count.
- * @throws ProblemError where a field is missing, of another kind or out of range, or no level is in
- * force on that day.
- * @rule a level is in force from `since` up to, but not on, `until`
+ * @throws ProblemError where a field is missing, of another kind or out of range, a date is not written
+ * as in ISO 8601, or no level is in force on that day.
+ * @rule a level is in force from `since`, where that is known, up to, but not on, `until`
  * @source epa-lead-2025, epa-lead-2024, umd-lead
  * @example
  * const today = { year: 2026, month: 4, day: 1 };
@@ -64,17 +64,16 @@ export function leadReading(
     const path = ["levels", at + 1];
     const row = given.fields(level, path);
     given.name(row.meaning, [...path, "meaning"]);
-    const until = row.until === null ? null : given.name(row.until, [...path, "until"]);
     return {
       level: given.plain(row.level, [...path, "level"], { above: 0, max: 1_000_000 }),
-      since: given.name(row.since, [...path, "since"]),
-      until,
+      since: dayOf(given, row.since, [...path, "since"]),
+      until: dayOf(given, row.until, [...path, "until"]),
       at,
     };
   });
   const day = given.clean ? wholeDay(on) : "";
   const inForce = rows.filter(
-    ({ since, until }) => since <= day && (until === null || until > day),
+    ({ since, until }) => (since === null || since <= day) && (until === null || until > day),
   );
   if (given.clean && inForce.length === 0) {
     given.add({
@@ -96,6 +95,24 @@ export function leadReading(
     words: inWords(found, reached[0], next),
     cautions: reached.length > 0 ? [leadInOldSoil({ because: `${found} ppm of lead` })] : [],
   };
+}
+
+/** The first day of a year, month or day in ISO form; null where none is known. */
+function dayOf(given: Given, value: unknown, path: readonly (string | number)[]): string | null {
+  if (value === null) return null;
+  const text = typeof value === "string" ? value.trim() : undefined;
+  const [, ...parts] = /^(\d{4})(?:-(\d\d)(?:-(\d\d))?)?$/.exec(text ?? "") ?? [];
+  const [year, month, day] = parts.map((part) => part && Number(part));
+  const date = { year, ...(month !== undefined && { month }), ...(day !== undefined && { day }) };
+  if (isCalendarDate(date)) return wholeDay(date);
+  given.add({
+    code: value === undefined || text === "" ? "missing" : "unreadable",
+    path,
+    allowed: "a year, month or day, as 2025-10-16, or null where it is not known",
+    received: receivedText(value),
+    remedy: "Write the date in ISO form.",
+  });
+  return null;
 }
 
 /** A date that is known to the year or month counts from its first day. */

@@ -49,12 +49,14 @@ interface Origin {
   readonly wood: number;
 }
 
-// A loose cubic metre of the mean compost holds so much organic matter, in kg.
+// A loose cubic metre of the mean compost holds so much organic matter, in kg: dry density times organic
+// share of its row in the table of materials.
 const inCompost = 392 * 0.423;
 
 /**
- * What a material is to the published models, which know only a few kinds of organic matter. A mix is
- * taken to hold as much compost as its volume says, the rest of its organic matter as the soil's own.
+ * What a material is to the published models, which know only a few kinds of organic matter: our
+ * assumption, like its limits. A mix is taken to hold as much compost as its volume says, the rest of
+ * its organic matter as the soil's own.
  */
 function originOf({ organicVolume, organic, dry, decay }: Rotting): Origin {
   const isRich = organicVolume > 0.999 && organic.likely > 0.8;
@@ -70,7 +72,10 @@ function originOf({ organicVolume, organic, dry, decay }: Rotting): Origin {
 const faster = (material: Rotting, rate: number): number =>
   material.decay.likely === 0 ? 1 : rate / material.decay.likely;
 
-/** Of what rots in the young pool so much becomes old: of manure and compost, of crops and wood. */
+/**
+ * Of what rots in the young pool so much becomes old: of manure and of crops as the model's treatments
+ * have it (andren-katterer-1997); compost taken as manure, wood as crops.
+ */
 const humified = { compost: 0.25, wood: 0.125 };
 
 // Monthly means of Uppsala, 1961 to 1990, in °C: from memory. There the model's climate factor is 1.
@@ -106,7 +111,7 @@ export function icbmRot(year: readonly RotMonth[], clayPercent: number): RotMode
   };
 }
 
-// Shares of the pools at rest in the Rothamsted model's own example, without its inert carbon.
+// Carbon of the pools at rest in the Rothamsted model's own example (rothc-2025), without the inert one.
 const atRest = [0.1606, 5.8213, 0.8717, 32.6202] as const;
 const restSum = atRest.reduce((sum, pool) => sum + pool, 0);
 

@@ -1,5 +1,5 @@
 import { Given } from "../measure/given.ts";
-import { partLimits } from "./limits.ts";
+import { blendParts, meanOf } from "./blend-parts.ts";
 import { type Rotting, type RottingMaterial, rottingOf } from "./rotting-material.ts";
 import { soilBlend } from "./soil-blend.ts";
 import type { Three } from "./soil-mass.ts";
@@ -30,28 +30,18 @@ export interface RottingPart {
  */
 export function rottingBlend(parts: readonly RottingPart[]): RottingMaterial {
   const given = new Given();
-  const rows = given.list(parts, ["parts"], 1).map((part, at) => {
-    const path = ["parts", at + 1];
-    const found = given.fields(part, path);
-    return {
-      share: given.plain(found.share, [...path, "share"], partLimits),
-      ...rottingOf(given, found.material, [...path, "material"]),
-    };
-  });
+  const rows = blendParts(given, parts, (material, path) => rottingOf(given, material, path));
   given.done();
   const whole = soilBlend(parts);
   const organic = (step: keyof Three): number => organicShare(rows, step);
   const decay = (step: keyof Three): number => meanRate(rows, step);
-  const total = rows.reduce((sum, row) => sum + row.share, 0);
-  const mean = (key: "organicVolume" | "porosity"): number =>
-    rows.reduce((sum, row) => sum + row[key] * row.share, 0) / total;
   return {
     ...whole,
     organicLow: organic("low"),
     organic: organic("likely"),
     organicHigh: organic("high"),
-    organicVolume: mean("organicVolume"),
-    porosity: mean("porosity"),
+    organicVolume: meanOf(rows, (row) => row.organicVolume),
+    porosity: meanOf(rows, (row) => row.porosity),
     decayLow: decay("low"),
     decay: decay("likely"),
     decayHigh: decay("high"),

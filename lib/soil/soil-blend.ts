@@ -1,6 +1,6 @@
 import { Given } from "../measure/given.ts";
 import { densityDimension, quantity } from "../measure/index.ts";
-import { partLimits } from "./limits.ts";
+import { blendParts, meanOf } from "./blend-parts.ts";
 import { type SettlingMaterial, settlingShares } from "./settling-order.ts";
 import { densitiesOf, type Three, type WeighedMaterial } from "./soil-mass.ts";
 import { sourcesTogether } from "./sources.ts";
@@ -43,19 +43,12 @@ export interface BlendPart {
  */
 export function soilBlend(parts: readonly BlendPart[]): SoilMaterial {
   const given = new Given();
-  const rows = given.list(parts, ["parts"], 1).map((part, at) => {
-    const path = ["parts", at + 1];
-    const found = given.fields(part, path);
-    return {
-      share: given.plain(found.share, [...path, "share"], partLimits),
-      settle: settlingShares(given, found.material as SoilMaterial, [...path, "material"]),
-      ...densitiesOf(given, found.material as SoilMaterial, [...path, "material"]),
-    };
-  });
+  const rows = blendParts(given, parts, (material, path) => ({
+    settle: settlingShares(given, material as SoilMaterial, path),
+    ...densitiesOf(given, material as SoilMaterial, path),
+  }));
   given.done();
-  const total = rows.reduce((sum, row) => sum + row.share, 0);
-  const mean = (part: (row: (typeof rows)[number]) => number): number =>
-    rows.reduce((sum, row) => sum + part(row) * row.share, 0) / total;
+  const mean = (figure: (row: (typeof rows)[number]) => number): number => meanOf(rows, figure);
   const three = (key: "dry" | "moist" | "wet", step: keyof Three) =>
     quantity(
       mean((row) => row[key][step]),

@@ -75,7 +75,7 @@ export const oldSoilCases: FolderCases = {
           record({
             level: number(200),
             meaning: name("screening"),
-            since: name("2024"),
+            since: but(name("2024"), variant("null", null, "fine")),
             until: but(name("2030"), variant("null", null, "fine")),
             source: label("common practice"),
           }),

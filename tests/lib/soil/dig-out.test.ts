@@ -61,6 +61,14 @@ describe("soil dug out", () => {
     );
   });
 
+  it("is so many times as much for so many beds, of which a fiftieth is lost unless said", () => {
+    const [one, seven] = [dig({}), dig({ count: 7 })];
+    for (const key of ["inPlace", "loose", "stays", "back", "missing"] as const)
+      expect(seven[key].si).toBeCloseTo(7 * one[key].si, 12);
+    expect(seven.missingDepth.si).toBeCloseTo(one.missingDepth.si, 12);
+    expect(one.back.si / one.inPlace.si).toBeCloseTo(0.98, 12);
+  });
+
   it("a trench loses less than all of it, and carries the caution for old soil", () => {
     expect(dig({ trench: {} }).missing.si).toBeLessThan(dig({}).missing.si);
     expect(dig({}).cautions.map(({ id }) => id)).toEqual(["lead-in-old-soil"]);

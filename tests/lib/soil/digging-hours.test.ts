@@ -19,6 +19,7 @@ describe("hours of digging", () => {
     expect(amount(both.high, hour)).toBeCloseTo(2 * 6.5 + 2 * 5.5, 9);
     expect(both.likely.si).toBeGreaterThan(both.low.si);
     expect(both.likely.si).toBeLessThan(both.high.si);
+    expect(both.basis).toEqual(["menlo-labour-sheet", "contractor-labour-sheet"]);
   });
 
   it("are none for no work", () => {

@@ -4,6 +4,7 @@ import { dataRows } from "../../published/soil-rows.ts";
 
 const levels = dataRows("soilLead").map((row) => ({
   ...row,
+  since: row.since === "" ? null : row.since,
   until: row.until === "" ? null : row.until,
 })) as unknown as LeadLevel[];
 const screening = levels.filter(({ meaning }) => meaning.includes("screening"));
@@ -36,6 +37,15 @@ describe("a figure for lead", () => {
     expect(low.words).toMatch(/below 14 ppm/);
     expect(low.cautions).toEqual([]);
     expect(leadReading(5000, levels, on(2026)).next).toBeNull();
+  });
+
+  it("refuses a date that is not written in ISO form, and takes one that is not known", () => {
+    const [level] = screening;
+    if (!level) throw new Error("no level");
+    const later = { ...level, level: 200, until: null };
+    for (const since of ["2025-4-6", "sixteenth Oct 2025", "2025-02-30", "2025-13", "2025-00"])
+      expect(() => leadReading(250, [level, { ...later, since }], on(2026))).toThrow(/since/);
+    expect(leadReading(250, [{ ...later, since: null }], on(1900)).reached).toHaveLength(1);
   });
 
   it("needs a level that was in force", () => {

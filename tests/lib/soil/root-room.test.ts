@@ -17,6 +17,12 @@ describe("room for roots", () => {
     expect(roomIn(9, "tomato")).toBe("part");
   });
 
+  it("is most from two thirds on, all at the full depth", () => {
+    const beet = { crop: "beet", depth: times(60, centimetre), source: "fao-56" };
+    const room = (cm: number) => rootRoom(times(cm, centimetre), [beet])[0]?.room;
+    expect([39, 40, 59, 60].map(room)).toEqual(["part", "most", "most", "all"]);
+  });
+
   it("begins with the shallowest, and never has less room in deeper soil", () => {
     const found = rootRoom(times(12, inch), crops);
     const depths = found.map(({ depth }) => depth.si);

@@ -2,15 +2,18 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   amount,
+  icbm,
   inch,
   type Length,
   ProblemError,
   type RottingMaterial,
+  rothcRun,
   rottingBlend,
   type SoilLayer,
   type SoilYearsOptions,
   soilYears,
   times,
+  year,
 } from "../../../lib/index.ts";
 import { dataRow } from "../../published/soil-rows.ts";
 
@@ -49,6 +52,51 @@ const depths = (given: readonly SoilLayer[], options: SoilYearsOptions = {}) =>
 const still = (material: RottingMaterial): RottingMaterial => ({
   ...material,
   ...{ settleLow: 0, settleLikely: 0, settleHigh: 0, decayLow: 0, decay: 0, decayHigh: 0 },
+});
+
+// Rain always makes good what goes up into the air, so that nothing dries out.
+const moist = (temperatures: readonly number[]) =>
+  temperatures.map((temperatureC) => ({ temperatureC, rainMm: 100, panMm: 20 }));
+/** Share of a fill's carbon that is left in the end. */
+const shareOfCarbon = (material: RottingMaterial, options: SoilYearsOptions) => {
+  const { left, put } = soilYears([{ material, depth: inches(10) }], options).carbon;
+  return left / put;
+};
+
+// How materials enter the published models is our assumption; from there on the models' own public
+// functions must say the same.
+describe("a fill by the published models", () => {
+  it.each([
+    ["compost", { dpm: 0.49, rpm: 0.49, hum: 0.02 }],
+    ["coarse wood", { dpm: 0.2, rpm: 0.8, hum: 0 }],
+  ])("%s rots in the Rothamsted model as its pools do", (name, split) => {
+    const months = moist(Array.from({ length: 12 }, () => 12));
+    for (const years of [1, 5]) {
+      const options = { model: "rothc", weather: months, clayPercent: 20, years } as const;
+      const run = rothcRun(
+        { ...split, bio: 0, iom: 0 },
+        Array.from({ length: years }, () => months).flat(),
+        { clayPercent: 20 },
+      );
+      expect(shareOfCarbon(row(name), options)).toBeCloseTo(run.at(-1)?.total ?? 0, 9);
+    }
+  });
+
+  it.each([
+    ["compost", 0.25],
+    ["coarse wood", 0.125],
+  ])(
+    "%s rots in the two pools, where their climate's factor is 1, with %f kept",
+    (name, humified) => {
+      // Uppsala's months, 1961 to 1990 (from memory).
+      const months = moist([-4.2, -4.3, -0.9, 3.9, 10.2, 15, 16.4, 15.2, 10.9, 6.4, 1.1, -2.7]);
+      for (const years of [1, 5, 15]) {
+        const options = { model: "icbm", weather: months, clayPercent: 20, years } as const;
+        const { total } = icbm({ young: 1, old: 0 }, times(years, year), { humified });
+        expect(shareOfCarbon(row(name), options)).toBeCloseTo(total, 9);
+      }
+    },
+  );
 });
 
 describe("a bed's soil through the years", () => {

@@ -69,7 +69,13 @@ export const rows: readonly LedgerRow[] = [
     what: "hours of digging for each m3",
     source: "menlo-labour-sheet",
     mark: "READ",
-    checked: { file: "lib/soil/digging-hours.test.ts", title: "add up over the kinds of work" },
+    checked: { file: "published/labour-sheets.test.ts", title: "%s: %s to %s (READ)" },
+  },
+  {
+    what: "hours of loading, grading and laying sheet by hand",
+    source: "menlo-labour-sheet, contractor-labour-sheet",
+    mark: "READ",
+    leftOut: "work that diggingHours does not reckon",
   },
   {
     what: "widths, heights and paths",
@@ -81,10 +87,7 @@ export const rows: readonly LedgerRow[] = [
     what: "rooting depths of 24 crops",
     source: "fao-56",
     mark: "READ-2nd",
-    checked: {
-      file: "lib/soil/root-room.test.ts",
-      title: "a bed of 9 in holds most of what strawberries use",
-    },
+    checked: { file: "published/fao-56-roots.test.ts", title: "%s to %s m (READ-2nd)" },
   },
   {
     what: "rooting classes of a garden author",
@@ -96,7 +99,46 @@ export const rows: readonly LedgerRow[] = [
     what: "levels of lead of 1994, 2024 and 2025 with their dates",
     source: "epa-lead-2024, epa-lead-2025",
     mark: "READ",
-    checked: { file: "lib/soil/lead-reading.test.ts", title: "is judged by the levels of its day" },
+    checked: { file: "published/soil-lead-levels.test.ts", title: "200 for screening, 600" },
+  },
+  {
+    what: "lead above which no vegetables are grown, and what is natural",
+    source: "umd-lead",
+    mark: "READ",
+    checked: {
+      file: "published/soil-lead-levels.test.ts",
+      title: "no vegetables above 400, natural below 50",
+    },
+  },
+  {
+    what: "four tiers of lead",
+    source: "garden-lead-leaflet",
+    mark: "READ",
+    checked: { file: "published/soil-lead-levels.test.ts", title: "14 low, 31 moderate" },
+  },
+  {
+    what: "natural lead of 15 to 40, 2 to 60 and below 50 ppm",
+    source: "leaflets of the universities of Massachusetts, Connecticut and New Hampshire",
+    mark: "READ",
+    leftOut: "three more ranges of what is natural; the one of Maryland stands for them",
+  },
+  {
+    what: "depth of beds: 6 in at least, 8 to 10, 8 to 12, 18 to 24 in",
+    source: "nc-robeson-2021, restreets-05i",
+    mark: "READ",
+    leftOut: "rows of data/bed-depths.csv for the reference; advice without an answer",
+  },
+  {
+    what: "rolled soil is its volume over 1.2; compacted earth weighs 30 % more",
+    source: "compaction pages; calrecycle-calculations",
+    mark: "READ",
+    leftOut: "soil that is rolled or trodden; a bed's is neither",
+  },
+  {
+    what: "soil dug in a bed stands above the paths",
+    source: "University of Missouri G6985",
+    mark: "READ",
+    leftOut: "a finding without a figure",
   },
   {
     what: "shares of children above a blood level at 100 and 200 ppm",
